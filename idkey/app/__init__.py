@@ -1,0 +1,1 @@
+"""The Qt window: one state and one view per screen."""

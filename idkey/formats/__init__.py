@@ -1,0 +1,1 @@
+"""Reads, checks and writes key files."""

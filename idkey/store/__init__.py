@@ -1,0 +1,1 @@
+"""Keeps cases, revisions and sale records."""
