@@ -1,0 +1,1 @@
+"""Finds the drawing of a state and draws portraits from scores, as SVG text."""
