@@ -55,6 +55,9 @@ class Key:
     checks: tuple[Check, ...] = ()
     digest: str = ""
 
+    def __hash__(self) -> int:
+        return hash((self.id, self.version, self.digest))
+
     @cached_property
     def taxon(self) -> Mapping[str, Taxon]:
         """Taxa by id."""

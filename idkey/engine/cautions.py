@@ -1,0 +1,74 @@
+"""Dangers and permits that are still possible, and when they may go."""
+
+import numpy as np
+
+from idkey.engine.evidence import Flags
+from idkey.engine.matrix import Matrix
+from idkey.engine.result import Caution, Stake
+from idkey.engine.weighing import Weighing, opposed, separators, tally
+
+NET = 2
+"""Separating groups that must stand against a taxon, over those that speak for it."""
+
+DOUBTFUL = 0.01
+"""Support a taxon must be under besides, for two groups to dismiss it."""
+
+FAINT = 1e-4
+"""Odds against the leader, on characters both are scored for, under which it goes anyway."""
+
+
+def cautions(matrix: Matrix, weighing: Weighing) -> tuple[Caution, ...]:
+    """The cautions to show, dangers first.
+
+    A taxon keeps its caution until two independent findings more speak against it than for
+    it, or it is very unlikely on what it is scored for; never because it is unscored.
+    """
+    gone = dismissed(matrix, weighing)
+    taxa = matrix.key.taxa
+    dangerous = np.array([taxon.dangerous for taxon in taxa], bool)
+    listed = np.array([taxon.listed for taxon in taxa], bool)
+    found = (
+        _caution(matrix, weighing, Stake.HAZARD, dangerous, gone),
+        _caution(matrix, weighing, Stake.PERMIT, listed, gone),
+    )
+    return tuple(caution for caution in found if caution is not None)
+
+
+def dismissed(matrix: Matrix, weighing: Weighing) -> Flags:
+    """Taxa whose dangers and permits no longer matter, shape (taxa,)."""
+    leader = weighing.leader
+    taxa = len(matrix.taxa)
+    against = tally(separators(matrix, weighing, leader), taxa)
+    favour = tally(opposed(matrix, weighing, leader), taxa)
+    clear = (against - favour >= NET) & (weighing.support[:-1] < DOUBTFUL)
+    gone = clear | (_bare_odds(matrix, weighing, leader) < FAINT)
+    gone[leader] = False
+    return np.asarray(gone, bool)
+
+
+def _bare_odds(
+    matrix: Matrix, weighing: Weighing, leader: int
+) -> "np.ndarray[tuple[int, ...], np.dtype[np.float64]]":
+    """Odds of each taxon against the leader on characters both are scored for, flat prior."""
+    log = np.zeros(len(matrix.taxa))
+    for one in weighing.evidence:
+        if one.counts and matrix.whole[leader, one.number]:
+            ratio = np.log(one.likelihood[:-1] / one.likelihood[leader])
+            log += np.where(matrix.whole[:, one.number], one.weight * ratio, 0.0)
+    return np.asarray(np.exp(log))
+
+
+def _caution(
+    matrix: Matrix, weighing: Weighing, stake: Stake, concerned: Flags, gone: Flags
+) -> Caution | None:
+    rows = np.flatnonzero(concerned & ~gone)
+    if not len(rows):
+        return None
+    support = weighing.support[:-1]
+    ranked = rows[np.argsort(-support[rows], kind="stable")]
+    return Caution(
+        stake=stake,
+        taxa=tuple(matrix.taxa[row] for row in ranked),
+        support=float(support[rows].sum()),
+        certain=bool(gone[~concerned].all()),
+    )

@@ -1,0 +1,125 @@
+"""Whether the evidence carries a part of the key: one taxon, a genus, what a label covers."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from idkey.engine.evidence import Flags
+from idkey.engine.fit import fit_p
+from idkey.engine.matrix import Matrix
+from idkey.engine.result import Need, Unmet
+from idkey.engine.weighing import Weighing, separators, tally
+
+SUPPORT = 0.99
+"""Support a name needs, with "not in this key" among the candidates."""
+
+SEPARATORS = 2
+"""Separating dependence groups a name needs against every rival."""
+
+FIT = 0.05
+"""p-value below which the findings do not fit the leader."""
+
+ANSWERS = 10
+"""Answers a name needs; see `FEWER`."""
+
+FEWER = 8
+"""Answers it needs where the key or the animal offers no more; below that never."""
+
+PART_ANSWERS = 6
+"""Answers a part of the key needs (a genus, a family, what a label covers)."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Grounds:
+    """What the conditions are held against, computed once per assessment.
+
+    Attributes:
+        matrix: The compiled key.
+        weighing: All taxa weighed.
+        leader: Row of the best-supported taxon.
+        apart: Separating groups of the leader against each taxon, by group, shape (taxa,).
+        counts: How many groups set each taxon apart from the leader, shape (taxa,).
+        fit: p-value of the findings under the leader; None without findings that test it.
+        answers: Findings that say something.
+        more: Whether a question worth asking is left.
+    """
+
+    matrix: Matrix
+    weighing: Weighing
+    leader: int
+    apart: dict[str, Flags]
+    counts: "np.ndarray[tuple[int, ...], np.dtype[np.int_]]"
+    fit: float | None
+    answers: int
+    more: bool
+
+    @property
+    def answers_wanted(self) -> int:
+        """Answers a name needs here."""
+        return ANSWERS if self.more else FEWER
+
+
+def grounds(matrix: Matrix, weighing: Weighing, *, more: bool) -> Grounds:
+    """What the conditions are held against; `more` says whether a useful question is left."""
+    leader = weighing.leader
+    apart = separators(matrix, weighing, leader)
+    return Grounds(
+        matrix=matrix,
+        weighing=weighing,
+        leader=leader,
+        apart=apart,
+        counts=tally(apart, len(matrix.taxa)),
+        fit=fit_p(matrix, weighing, leader),
+        answers=len(weighing.evidence),
+        more=more,
+    )
+
+
+def unmet(held: Grounds, members: Flags, *, answers: int) -> tuple[Unmet, ...]:
+    """The conditions under which the part `members` is not carried yet; empty when it is.
+
+    Args:
+        held: The evidence.
+        members: The taxa of the part, shape (taxa,).
+        answers: Answers wanted.
+    """
+    taxa, missing = held.matrix.taxa, []
+    support = float(held.weighing.support[:-1][members].sum())
+    if held.answers < answers:
+        missing.append(Unmet(need=Need.ANSWERS, have=held.answers, want=answers))
+    near = _rivals(held, members, taxa)
+    if support < SUPPORT:
+        missing.append(Unmet(need=Need.SUPPORT, have=support, want=SUPPORT, rivals=near[:3]))
+    close = np.flatnonzero(~members & (held.counts < SEPARATORS))
+    if len(close):
+        rank = close[np.argsort(-held.weighing.support[:-1][close], kind="stable")]
+        fewest = int(held.counts[close].min())
+        names = tuple(taxa[row] for row in rank[:6])
+        missing.append(Unmet(need=Need.SEPARATORS, have=fewest, want=SEPARATORS, rivals=names))
+    if held.fit is None or held.fit < FIT:
+        missing.append(Unmet(need=Need.FIT, have=held.fit or 0.0, want=FIT))
+    return tuple(missing)
+
+
+def _rivals(held: Grounds, members: Flags, taxa: tuple[str, ...]) -> tuple[str, ...]:
+    outside = np.flatnonzero(~members)
+    rank = outside[np.argsort(-held.weighing.support[:-1][outside], kind="stable")]
+    return tuple(taxa[row] for row in rank)
+
+
+def carried(held: Grounds, members: Flags, *, answers: int = PART_ANSWERS) -> bool:
+    """Whether the evidence carries the part `members`, of which the leader is one."""
+    return bool(members[held.leader]) and not unmet(held, members, answers=answers)
+
+
+def refuted(held: Grounds, members: Flags, *, answers: int = PART_ANSWERS) -> bool:
+    """Whether the evidence speaks firmly against every taxon in `members`."""
+    return (
+        held.answers >= answers
+        and not members[held.leader]
+        and bool((held.counts[members] >= SEPARATORS).all())
+        and float(held.weighing.support[:-1][members].sum()) <= 1 - SUPPORT
+        and held.weighing.background <= 0.5
+        and held.fit is not None
+        and held.fit >= FIT
+    )

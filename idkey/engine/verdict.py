@@ -1,0 +1,187 @@
+"""What the evidence supports about the animal and about its label, and no more."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from idkey.engine import naming
+from idkey.engine.evidence import Flags
+from idkey.engine.labels import claimed
+from idkey.engine.partition import (
+    FEWER,
+    FIT,
+    SUPPORT,
+    Grounds,
+    carried,
+    refuted,
+    unmet,
+)
+from idkey.engine.result import Level, OpenName, Stake, Unmet, Verdict, VerdictKind
+from idkey.model.case import Case
+from idkey.model.label import Label
+from idkey.model.taxon import Taxon
+
+MISFIT = 0.01
+"""p-value below which the animal may be none of the key's taxa."""
+
+LARGEST_GROUP = 3
+"""More taxa than this are no result."""
+
+LIKELY = 0.9
+"""Support from which the leader is named with cf."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Identity:
+    """How far a name is carried: its level, its rows, what is missing."""
+
+    level: Level
+    rows: tuple[int, ...]
+    missing: tuple[Unmet, ...] = ()
+
+
+def verdict(held: Grounds, case: Case) -> Verdict:
+    """The verdict on a case.
+
+    Args:
+        held: The evidence.
+        case: The case, for its claim.
+    """
+    identity = _identity(held)
+    label = claimed(held.matrix.key, case)
+    taxa = tuple(held.matrix.key.taxa[row] for row in identity.rows)
+    kind = _kind(held, identity, label)
+    others = ~_mask(held, identity.rows)
+    return Verdict(
+        kind=kind,
+        level=identity.level,
+        taxa=tuple(taxon.id for taxon in taxa),
+        name=_name(held, identity, taxa),
+        support=float(held.weighing.support[list(identity.rows)].sum()),
+        answers=held.answers,
+        fit=held.fit,
+        separated=int(held.counts[others].min()) if others.any() else 0,
+        unmet=identity.missing,
+        stakes=_stakes(held, identity, label, kind),
+        contradicted=_against_claim(held, label) if kind is VerdictKind.CONTRADICTED else (),
+    )
+
+
+def _mask(held: Grounds, rows: tuple[int, ...]) -> Flags:
+    mask = np.zeros(len(held.matrix.taxa), bool)
+    mask[list(rows)] = True
+    return mask
+
+
+def _identity(held: Grounds) -> _Identity:
+    if held.answers >= FEWER and (
+        (held.fit is not None and held.fit < MISFIT) or held.weighing.background > 0.5
+    ):
+        return _Identity(level=Level.OUTSIDE, rows=(held.leader,))
+    alone = _mask(held, (held.leader,))
+    missing = unmet(held, alone, answers=held.answers_wanted)
+    if not missing:
+        return _Identity(level=Level.ESTABLISHED, rows=(held.leader,))
+    rows = _smallest_group(held)
+    if rows and not held.more and held.fit is not None and held.fit >= FIT:
+        return _Identity(level=Level.GROUP, rows=rows, missing=missing)
+    return _Identity(level=Level.OPEN, rows=(held.leader,), missing=missing)
+
+
+def _smallest_group(held: Grounds) -> tuple[int, ...]:
+    """The fewest best-supported taxa that hold enough support; empty when too many."""
+    support = held.weighing.support[:-1]
+    ranked = np.argsort(-support, kind="stable")[:LARGEST_GROUP]
+    total = np.cumsum(support[ranked])
+    enough = np.flatnonzero(total >= SUPPORT)
+    return tuple(int(row) for row in ranked[: max(enough[0] + 1, 2)]) if len(enough) else ()
+
+
+def _kind(held: Grounds, identity: _Identity, label: Label | None) -> VerdictKind:
+    if identity.level is Level.OUTSIDE:
+        return VerdictKind.OUTSIDE
+    if label is None:
+        return VerdictKind.LABEL_UNKNOWN
+    covered = _covered(held, label)
+    if identity.level is not Level.OPEN:
+        return _settled(held, _mask(held, identity.rows), covered, label)
+    if covered.any() and not label.covers_outside and refuted(held, covered):
+        return VerdictKind.CONTRADICTED
+    if covered.sum() > 1 and carried(held, covered):
+        return VerdictKind.TOO_BROAD
+    return VerdictKind.OPEN
+
+
+def _settled(held: Grounds, named: Flags, covered: Flags, label: Label) -> VerdictKind:
+    """The kind once one taxon or a small group is carried."""
+    if not (named & covered).any():
+        against = named.sum() == 1 or refuted(held, covered)
+        return VerdictKind.CONTRADICTED if against else VerdictKind.OPEN
+    if (named & ~covered).any():
+        return VerdictKind.OPEN
+    one = covered.sum() == 1 and not label.covers_outside
+    return VerdictKind.HOLDS if one else VerdictKind.TOO_BROAD
+
+
+def _covered(held: Grounds, label: Label) -> Flags:
+    return np.array([taxon in label.covers for taxon in held.matrix.taxa], bool)
+
+
+def _name(held: Grounds, identity: _Identity, taxa: tuple[Taxon, ...]) -> OpenName:
+    if identity.level is Level.OUTSIDE:
+        return naming.UNNAMED
+    if identity.level is Level.ESTABLISHED:
+        return naming.species(taxa[0])
+    if identity.level is Level.GROUP:
+        shared = {taxon.group for taxon in taxa}
+        return naming.group(taxa) if len(shared) == 1 and taxa[0].group else naming.either(taxa)
+    leader = held.matrix.key.taxa[held.leader]
+    genus = np.array([t.genus == leader.genus for t in held.matrix.key.taxa], bool)
+    family = np.array([t.family == leader.family for t in held.matrix.key.taxa], bool)
+    support = held.weighing.support[:-1]
+    if carried(held, genus):
+        likely = support[held.leader] >= LIKELY
+        return naming.compared(leader) if likely else naming.unknown_species(leader.genus)
+    if leader.family and carried(held, family):
+        likely = float(support[genus].sum()) >= LIKELY
+        return naming.unknown_genus(leader.family, leader.genus if likely else "")
+    return naming.UNNAMED
+
+
+def _stakes(
+    held: Grounds, identity: _Identity, label: Label | None, kind: VerdictKind
+) -> tuple[Stake, ...]:
+    """Where what the label promises and what the evidence leaves would be treated differently."""
+    if label is None or not label.covers or kind in (VerdictKind.HOLDS, VerdictKind.OUTSIDE):
+        return ()
+    key = held.matrix.key
+    claim = [key.taxon[taxon] for taxon in label.covers if taxon in key.taxon]
+    if identity.level is Level.OPEN:
+        standing = np.flatnonzero(held.weighing.support[:-1] >= 1 - SUPPORT)
+        rows = tuple(int(row) for row in standing) or identity.rows
+    else:
+        rows = identity.rows
+    left = [key.taxa[row] for row in rows]
+    found = []
+    if {t.hazard.level for t in left} - {t.hazard.level for t in claim}:
+        found.append(Stake.HAZARD)
+    if {t.listed for t in left} - {t.listed for t in claim}:
+        found.append(Stake.PERMIT)
+    if {t.climate for t in left} - {t.climate for t in claim}:
+        found.append(Stake.CLIMATE)
+    return tuple(found)
+
+
+def _against_claim(held: Grounds, label: Label | None) -> tuple[str, ...]:
+    """Characters that set the leader apart from every taxon the label covers, or from most."""
+    if label is None:
+        return ()
+    covered = _covered(held, label)
+    found: dict[str, int] = {}
+    for one in held.weighing.evidence:
+        apart = held.apart.get(one.group)
+        if apart is not None and one.counts:
+            ratio = one.likelihood[held.leader] / one.likelihood[:-1][covered]
+            found[one.finding.character] = int((ratio >= 5).sum())
+    ranked = sorted(found.items(), key=lambda item: -item[1])
+    return tuple(character for character, count in ranked if count)
