@@ -7,8 +7,8 @@ import numpy as np
 from idkey.engine.cautions import cautions
 from idkey.engine.evidence import Evidence, Flags
 from idkey.engine.matrix import Matrix
-from idkey.engine.partition import Grounds, grounds
-from idkey.engine.questions import FUTILE_BITS, gains, way
+from idkey.engine.partition import SEPARATORS, Grounds, grounds
+from idkey.engine.questions import FUTILE_BITS, gains, wary_support, way
 from idkey.engine.result import (
     Assessment,
     Candidate,
@@ -40,7 +40,8 @@ def assess(matrix: Matrix, case: Case, prior: Prior | None = None) -> Assessment
     used = prior if case.use_prior and prior else None
     weighing = weigh(matrix, case, used)
     warned = cautions(matrix, weighing)
-    held = grounds(matrix, weighing, more=_more(matrix, case, weighing, warned))
+    held = grounds(matrix, weighing)
+    held = replace(held, more=_more(held, case, warned))
     said = _helped(held, case, warned, verdict(held, case))
     if used:
         said = _with_blind(matrix, case, said)
@@ -56,13 +57,14 @@ def assess(matrix: Matrix, case: Case, prior: Prior | None = None) -> Assessment
     )
 
 
-def _more(matrix: Matrix, case: Case, weighing: Weighing, warned: tuple[Caution, ...]) -> bool:
+def _more(held: Grounds, case: Case, warned: tuple[Caution, ...]) -> bool:
     """Whether a question that can be asked of a live animal is still worth asking."""
-    bits = gains(matrix, weighing.support)
+    matrix = held.matrix
+    support = wary_support(held.weighing.support, held.counts < SEPARATORS)
+    bits = gains(matrix, support)
     wary = any(caution.stake is Stake.HAZARD for caution in warned)
     for number in np.flatnonzero(bits >= FUTILE_BITS):
-        character = matrix.key.characters[number]
-        allowed = way(matrix, case, character, wary=wary)
+        allowed = way(matrix, case, matrix.key.characters[number], wary=wary)
         if allowed.blocked is None and allowed.look is not Look.DEAD:
             return True
     return False

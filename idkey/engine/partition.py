@@ -51,7 +51,7 @@ class Grounds:
     counts: "np.ndarray[tuple[int, ...], np.dtype[np.int_]]"
     fit: float | None
     answers: int
-    more: bool
+    more: bool = True
 
     @property
     def answers_wanted(self) -> int:
@@ -59,8 +59,8 @@ class Grounds:
         return ANSWERS if self.more else FEWER
 
 
-def grounds(matrix: Matrix, weighing: Weighing, *, more: bool) -> Grounds:
-    """What the conditions are held against; `more` says whether a useful question is left."""
+def grounds(matrix: Matrix, weighing: Weighing) -> Grounds:
+    """What the conditions are held against, before anyone has looked for more questions."""
     leader = weighing.leader
     apart = separators(matrix, weighing, leader)
     return Grounds(
@@ -71,7 +71,6 @@ def grounds(matrix: Matrix, weighing: Weighing, *, more: bool) -> Grounds:
         counts=tally(apart, len(matrix.taxa)),
         fit=fit_p(matrix, weighing, leader),
         answers=len(weighing.evidence),
-        more=more,
     )
 
 

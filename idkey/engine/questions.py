@@ -9,12 +9,16 @@ from idkey.engine.entropy import surprise_bits
 from idkey.engine.labels import claimed
 from idkey.engine.matrix import Matrix
 from idkey.engine.normal import Array
+from idkey.engine.partition import SEPARATORS
 from idkey.engine.result import Assessment, Blocked, Question, Stake
 from idkey.model.case import Aim, Case
 from idkey.model.character import Character, Look
 
 LEADING = 0.01
 """Support from which a taxon counts among the leading ones."""
+
+SPREAD = 0.2
+"""Share of the support that is spread over rivals not firmly set apart; see `wary_support`."""
 
 FUTILE_BITS = 0.02
 """A question worth less than this is not worth asking (look-alike pairs end here)."""
@@ -34,18 +38,47 @@ def questions(
         One question per character of the key; ordered by value among the open ones.
     """
     case = assessment.case
-    support = np.array([0.0] * len(matrix.taxa) + [assessment.background])
-    for candidate in assessment.lineup:
-        support[matrix.row[candidate.taxon]] = candidate.support
+    support, close = _read(matrix, assessment)
     groups = aim_groups(matrix, case, aim or case.aim)
     bits = gains(matrix, support, groups)
+    worth = gains(matrix, wary_support(support, close), groups)
     wary = any(c.stake is Stake.HAZARD for c in assessment.cautions)
     apart, leading = _splits(matrix, support)
     found = [
-        _question(matrix, case, n, bits=float(bits[n]), wary=wary, splits=(int(apart[n]), leading))
+        _question(matrix, case, n, bits=(float(bits[n]), float(worth[n])), wary=wary,
+                  splits=(int(apart[n]), leading))
         for n in range(len(matrix.key.characters))
-    ]
+    ]  # fmt: skip
     return tuple(sorted(found, key=lambda q: (q.blocked is not None, -q.value, q.character)))
+
+
+def _read(matrix: Matrix, assessment: Assessment) -> tuple[Array, NDArray[np.bool_]]:
+    """Support per row, and the taxa that fewer separators than needed set apart."""
+    support = np.full(len(matrix.taxa) + 1, assessment.background)
+    close = np.zeros(len(matrix.taxa), bool)
+    for candidate in assessment.lineup:
+        row = matrix.row[candidate.taxon]
+        support[row] = candidate.support
+        close[row] = len(candidate.separators) < SEPARATORS
+    return support, close
+
+
+def wary_support(support: Array, close: NDArray[np.bool_]) -> Array:
+    """The support with some of it spread over rivals that are not firmly set apart yet.
+
+    A leader far ahead would leave nothing worth asking; a name still needs two separators
+    against every rival, so the questions that would give them keep their worth.
+
+    Args:
+        support: Shape (taxa + 1,).
+        close: Taxa with fewer separators than a name needs, the leader included, shape (taxa,).
+
+    Returns:
+        Shape (taxa + 1,); sums to one.
+    """
+    spread = np.append(close / max(close.sum(), 1), 0.0)
+    share = SPREAD if close.sum() > 1 else 0.0
+    return np.asarray((1 - share) * support + share * spread)
 
 
 def aim_groups(matrix: Matrix, case: Case, aim: Aim) -> NDArray[np.bool_] | None:
@@ -155,18 +188,24 @@ def _blocked(matrix: Matrix, case: Case, character: Character) -> Blocked | None
 
 
 def _question(
-    matrix: Matrix, case: Case, number: int, *, bits: float, wary: bool, splits: tuple[int, int]
+    matrix: Matrix,
+    case: Case,
+    number: int,
+    *,
+    bits: tuple[float, float],
+    wary: bool,
+    splits: tuple[int, int],
 ) -> Question:
     character = matrix.key.characters[number]
     allowed = way(matrix, case, character, wary=wary)
     effort = character.effort or allowed.look.effort
-    bits /= 1 + _answered_in_group(matrix, case, character)
+    share = 1 / (1 + _answered_in_group(matrix, case, character))
     return Question(
         character=character.id,
         look=allowed.look,
-        gain_bits=bits,
+        gain_bits=bits[0] * share,
         effort=effort,
-        value=bits * (1 - allowed.look.blind) / effort,
+        value=bits[1] * share * (1 - allowed.look.blind) / effort,
         splits=splits,
         blocked=allowed.blocked,
     )

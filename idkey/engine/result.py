@@ -223,7 +223,8 @@ class Question:
         look: The easiest way of looking that is allowed now.
         gain_bits: Expected fall in the entropy of the aim's groups if it can be seen.
         effort: Trouble of `look` for this character.
-        value: `gain_bits` times the chance of seeing it, per unit of effort; the order.
+        value: Bits per unit of effort, the chance of seeing it and the rivals that are not
+            firmly set apart yet taken into account; the order.
         splits: How many of the leading taxa it would tell from the leader, and of how many.
         blocked: Why it is not proposed; None when it may be asked.
     """

@@ -5,11 +5,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from idkey.engine import naming
+from idkey.engine.cautions import FAINT
 from idkey.engine.evidence import Flags
 from idkey.engine.labels import claimed
 from idkey.engine.partition import (
     FEWER,
     FIT,
+    SEPARATORS,
     SUPPORT,
     Grounds,
     carried,
@@ -89,12 +91,20 @@ def _identity(held: Grounds) -> _Identity:
 
 
 def _smallest_group(held: Grounds) -> tuple[int, ...]:
-    """The fewest best-supported taxa that hold enough support; empty when too many."""
+    """The fewest best-supported taxa that hold enough support, and rivals close to them.
+
+    Close is: not firmly set apart, and not very unlikely. Empty when that is no small group.
+    """
     support = held.weighing.support[:-1]
-    ranked = np.argsort(-support, kind="stable")[:LARGEST_GROUP]
-    total = np.cumsum(support[ranked])
-    enough = np.flatnonzero(total >= SUPPORT)
-    return tuple(int(row) for row in ranked[: max(enough[0] + 1, 2)]) if len(enough) else ()
+    ranked = np.argsort(-support, kind="stable")
+    enough = int(np.argmax(np.cumsum(support[ranked]) >= SUPPORT))
+    if support[ranked[: enough + 1]].sum() < SUPPORT:
+        return ()
+    near = [
+        int(r) for r in ranked[enough + 1 :] if support[r] >= FAINT and held.counts[r] < SEPARATORS
+    ]
+    rows = (*(int(row) for row in ranked[: enough + 1]), *near)
+    return rows if 2 <= len(rows) <= LARGEST_GROUP else ()
 
 
 def _kind(held: Grounds, identity: _Identity, label: Label | None) -> VerdictKind:
