@@ -1,0 +1,67 @@
+"""What every test gets: no screen, a data folder of its own, no window left behind."""
+
+import os
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+from hypothesis import settings
+
+from idkey import places
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+settings.register_profile("desk", deadline=None)
+settings.register_profile("ci", deadline=None, derandomize=True)
+settings.load_profile("ci" if os.environ.get("CI") else "desk")
+
+
+@pytest.fixture(autouse=True)
+def _own_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Keep the person's own cases out of reach."""
+    monkeypatch.setenv(places.DATA_VARIABLE, str(tmp_path / "idkey-data"))
+
+
+@pytest.fixture(scope="session")
+def qapp(qapp: "QApplication") -> "QApplication":
+    """The application, with the shipped font: bare machines have none."""
+    from PySide6.QtGui import QFont, QFontDatabase
+
+    for file in places.font_files():
+        assert QFontDatabase.addApplicationFont(str(file)) >= 0, f"{file} is no font"
+    qapp.setFont(QFont(places.FONT_FAMILY, 10))
+    return qapp
+
+
+@pytest.fixture(autouse=True)
+def _no_widget_survives(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Fail the test that left a window behind, and only that one."""
+    if "qtbot" not in request.fixturenames:  # engine tests never load Qt
+        yield
+        return
+    request.getfixturevalue("qtbot")
+    yield
+    names = _windows_left()
+    assert not names, f"windows left open: {names}"
+
+
+def _windows_left() -> list[str]:
+    from PySide6.QtWidgets import QApplication
+
+    _delete_what_was_asked_to_go()
+    left = [w for w in QApplication.topLevelWidgets() if not w.inherits("QTipLabel")]
+    names = [repr(widget) for widget in left]
+    for widget in left:
+        widget.deleteLater()
+    _delete_what_was_asked_to_go()
+    return names
+
+
+def _delete_what_was_asked_to_go() -> None:
+    from PySide6.QtCore import QCoreApplication, QEvent
+
+    QCoreApplication.sendPostedEvents(None, int(QEvent.Type.DeferredDelete.value))
