@@ -1,0 +1,65 @@
+"""Sales of a case. The chain holds their content, apart from the buyer, who can be erased."""
+
+import json
+import secrets
+from dataclasses import replace
+
+from sqlalchemy import Connection, select, update
+from sqlalchemy import insert as insert_row
+
+from idkey.store.chain import append
+from idkey.store.codec import Form, canonical, digest, storable
+from idkey.store.faults import Missing
+from idkey.store.record import Sale
+from idkey.store.schema import cases, chain, sales
+from idkey.store.shelf import touch
+
+_SALES = Form(Sale)
+
+
+def put_sale(connection: Connection, case_id: str, sale: Sale, *, at: str, by: str) -> None:
+    """Add a sale to a case, or correct the one with the same number.
+
+    The chain keeps a salted digest of the buyer: it proves who was noted as long as the name is
+    kept, and says nothing once name and salt are erased.
+
+    Raises:
+        Missing: There is no such case.
+    """
+    if connection.execute(select(cases.c.id).where(cases.c.id == case_id)).first() is None:
+        raise Missing(f"The record book has no case {case_id}.", "Save the case first.")
+    sale = replace(sale, number=storable(sale.number), buyer=storable(sale.buyer))
+    if sale in sales_of(connection, case_id):
+        return
+    salt = secrets.token_hex(16) if sale.buyer else ""
+    content = {
+        "sale": _SALES.plain(replace(sale, buyer="")),
+        "buyer_digest": buyer_digest(sale.buyer, salt),
+    }
+    entry = append(connection, "sale", case_id, content=canonical(content), at=at, by=by)
+    row = {"entry": entry["entry"], "buyer": sale.buyer, "salt": salt}
+    same = (sales.c.case_id == case_id) & (sales.c.number == sale.number)
+    if not connection.execute(update(sales).where(same).values(**row)).rowcount:
+        connection.execute(insert_row(sales).values(case_id=case_id, number=sale.number, **row))
+    touch(connection, case_id, entry["entry"])
+
+
+def sales_of(connection: Connection, case_id: str) -> tuple[Sale, ...]:
+    """The sales of a case, by number."""
+    wanted = (
+        select(sales.c.buyer, chain.c.content)
+        .join(chain, chain.c.entry == sales.c.entry)
+        .where(sales.c.case_id == case_id)
+        .order_by(sales.c.number)
+    )
+    found = connection.execute(wanted).all()
+    return tuple(replace(_sale(content), buyer=buyer) for buyer, content in found)
+
+
+def buyer_digest(buyer: str, salt: str) -> str:
+    """SHA-256 of salt and buyer, as 64 hexadecimal digits; empty without a buyer."""
+    return digest(f"{salt}:{buyer}") if buyer else ""
+
+
+def _sale(content: str) -> Sale:
+    return _SALES.value_from(json.loads(content)["sale"])

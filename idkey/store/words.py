@@ -1,0 +1,101 @@
+"""The word index: find cases by the beginnings of words, newest first, in both databases.
+
+Both sides see the same plain words (lower case, no accents, letters and digits only), so that
+SQLite and PostgreSQL find the same cases.
+"""
+
+import unicodedata
+from collections.abc import Mapping
+
+from sqlalchemy import (
+    BigInteger,
+    Column,
+    ColumnElement,
+    Connection,
+    MetaData,
+    Select,
+    Table,
+    Text,
+    delete,
+    func,
+    insert,
+    literal_column,
+    select,
+)
+from sqlalchemy.dialects.postgresql import TSVECTOR
+
+from idkey.store.record import Query
+
+FIELDS = ("label", "name", "supplier", "rest")
+"""What can be searched apart; PostgreSQL knows them as the weights A to D."""
+
+_WEIGHTS = dict(zip(FIELDS, "ABCD", strict=True))
+_fts = Table(
+    "case_words",
+    MetaData(),
+    Column("rowid", BigInteger, primary_key=True),
+    *(Column(name, Text) for name in FIELDS),
+)
+_vectors = Table(
+    "case_words",
+    MetaData(),
+    Column("touched", BigInteger, primary_key=True),
+    Column("words", TSVECTOR),
+)
+
+
+def plain_words(text: str) -> tuple[str, ...]:
+    """The words of a text in lower case without accents, signs and spaces left out."""
+    bare = unicodedata.normalize("NFKD", text.casefold())
+    kept = (sign if sign.isalnum() else "" if unicodedata.combining(sign) else " " for sign in bare)
+    return tuple("".join(kept).split())
+
+
+def put_words(connection: Connection, touched: int, texts: Mapping[str, str]) -> None:
+    """Index a case under `touched`, with one text per field of `FIELDS`."""
+    plain = {name: " ".join(plain_words(texts.get(name, ""))) for name in FIELDS}
+    if connection.dialect.name == "sqlite":
+        connection.execute(insert(_fts).values(rowid=touched, **plain))
+        return
+    parts = (
+        func.setweight(func.to_tsvector(literal_column("'simple'"), plain[name]), weight)
+        for name, weight in _WEIGHTS.items()
+    )
+    first, *others = parts
+    vector: ColumnElement[str] = first
+    for part in others:
+        vector = vector.op("||")(part)
+    connection.execute(insert(_vectors).values(touched=touched, words=vector))
+
+
+def drop_words(connection: Connection, touched: int) -> None:
+    """Take the case last touched by entry `touched` out of the index."""
+    if connection.dialect.name == "sqlite":
+        connection.execute(delete(_fts).where(_fts.c.rowid == touched))
+    else:
+        connection.execute(delete(_vectors).where(_vectors.c.touched == touched))
+
+
+def touched_with(connection: Connection, query: Query) -> Select[tuple[int]] | None:
+    """The `touched` numbers of cases with the words of `query`; None when it names no words."""
+    asked = {
+        "": plain_words(query.text),
+        "label": plain_words(query.label),
+        "name": plain_words(query.name),
+        "supplier": plain_words(query.supplier),
+    }
+    asked = {field: words for field, words in asked.items() if words}
+    if not asked:
+        return None
+    if connection.dialect.name == "sqlite":
+        match = " AND ".join(
+            f'{field and field + " : "}"{word}"*'
+            for field, words in asked.items()
+            for word in words
+        )
+        return select(_fts.c.rowid).where(literal_column("case_words").op("MATCH")(match))
+    match = " & ".join(
+        f"'{word}':*{_WEIGHTS.get(field, '')}" for field, words in asked.items() for word in words
+    )
+    wanted = func.to_tsquery(literal_column("'simple'"), match)
+    return select(_vectors.c.touched).where(_vectors.c.words.op("@@")(wanted))
