@@ -1,0 +1,1 @@
+"""Sets the program up on a bare machine: standard library only."""

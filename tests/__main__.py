@@ -1,0 +1,49 @@
+"""Sets up on a bare machine, then runs the whole suite; arguments go to pytest."""
+
+import os
+import sys
+
+if sys.version_info < (3, 11):  # noqa: UP036 - said before a newer import fails
+    sys.exit(f"idkey needs Python 3.11 or newer; this is {sys.version.split()[0]}.")
+
+from idkey.bootstrap import environment, libraries, requirement
+
+USAGE = """Usage: python3 -m tests [--setup-only] [PYTEST ARGUMENTS]
+
+Makes the environment where it is missing, then runs the tests (all of them without arguments).
+
+  --setup-only    make the environment and stop
+  --help          print this; for pytest's own help: python3 -m tests --pytest-help
+"""
+
+
+def main() -> int:
+    """Run the suite.
+
+    Returns:
+        pytest's exit code; 4 when the machine lacks something.
+    """
+    argv = sys.argv[1:]
+    if "--help" in argv or "-h" in argv:
+        sys.stdout.write(USAGE)
+        return 0
+    try:
+        environment.set_up("tests", argv, extra="tests", libraries=libraries.QT)
+    except libraries.SetUpError as err:
+        sys.stderr.write(f"{err}\n")
+        return 4
+    if "--setup-only" in argv:
+        return 0
+    return _run(["--help" if word == "--pytest-help" else word for word in argv])
+
+
+def _run(argv: list[str]) -> int:
+    import pytest
+
+    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    os.chdir(requirement.ROOT)
+    return int(pytest.main(argv))
+
+
+if __name__ == "__main__":
+    sys.exit(main())
