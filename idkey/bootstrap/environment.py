@@ -20,6 +20,9 @@ STAMP = "idkey-stamp.json"
 AGAIN = "IDKEY_SET_UP_ONCE"
 """Environment variable that says: this start follows a set-up; do not set up a second time."""
 
+SHELVED = "IDKEY_LIBRARIES_FETCHED"
+"""Environment variable that says: system libraries were just fetched; do not fetch again."""
+
 PIP = ("-m", "pip", "--disable-pip-version-check", "--no-input")
 
 
@@ -183,20 +186,19 @@ def _see_to(libraries: tuple[Library, ...], module: str, argv: list[str]) -> Non
     """Start again with the shelf of libraries where that is what it takes."""
     lacking = system.lacking(libraries)
     if not lacking:
+        os.environ.pop(SHELVED, None)
         return
     shelf = cache_folder() / "libraries"
     looked = os.environ.get("LD_LIBRARY_PATH", "")
-    on_shelf = system.search_path(shelf)
-    if not on_shelf or set(on_shelf) <= set(looked.split(":")):
+    more = {}
+    if set(system.search_path(shelf)) <= set(looked.split(":")):
+        if SHELVED in os.environ:
+            raise system.request(lacking)
         if not system.provide(lacking, shelf, say):
             return
-        on_shelf = system.search_path(shelf)
-        if set(on_shelf) <= set(looked.split(":")):
-            raise SetUpError(
-                f"Qt still lacks {lacking[0].soname}. Please run:\n{system.commands(lacking)}"
-            )
-    path = ":".join([*on_shelf, *([looked] if looked else [])])
-    _start(Path(sys.executable), module, argv, {"LD_LIBRARY_PATH": path})
+        more = {SHELVED: "1"}
+    path = ":".join([*system.search_path(shelf), *([looked] if looked else [])])
+    _start(sys.executable, module, argv, {**more, "LD_LIBRARY_PATH": path})
 
 
 def _start(

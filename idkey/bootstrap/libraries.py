@@ -86,20 +86,24 @@ def provide(libraries: tuple[Library, ...], shelf: Path, say: Say) -> bool:
     Raises:
         SetUpError: A person has to do it; the text has the exact command.
     """
-    ask = SetUpError(
-        f"Qt, which draws the windows, needs system libraries that this machine lacks: "
-        f"{', '.join(library.soname for library in libraries)}. Please run:\n"
-        f"{commands(libraries)}"
-    )
     if (sys.stdin.isatty() and sys.stdout.isatty()) or not shutil.which("apt-get"):
-        raise ask
+        raise request(libraries)
     names = [library.debian for library in libraries]
     root = os.geteuid() == 0
     say(f"bringing {len(names)} system libraries {'by apt' if root else f'to {shelf}'}")
     done = _installed(names) if root else _shelved(names, shelf)
     if not done:
-        raise ask
+        raise request(libraries)
     return not root
+
+
+def request(libraries: tuple[Library, ...]) -> SetUpError:
+    """The error that asks a person to bring them, with the exact command."""
+    names = ", ".join(library.soname for library in libraries)
+    return SetUpError(
+        f"Qt, which draws the windows, needs system libraries that this machine lacks: {names}.\n"
+        f"Please run:\n{commands(libraries)}"
+    )
 
 
 def search_path(shelf: Path) -> tuple[str, ...]:
@@ -129,6 +133,7 @@ def _shelved(names: list[str], shelf: Path) -> bool:
     wanted = [line.split()[1] for line in plan.stdout.splitlines() if line.startswith("Inst ")]
     if plan.returncode or not wanted:
         return False
+    shelf.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as folder:
         if not _ran(["apt-get", "download", *wanted], cwd=folder):
             return False
