@@ -13,6 +13,7 @@ from idkey.model.case import Case
 from idkey.store import shelf
 from idkey.store.chain import Tick, append, faults, locked_end, newest
 from idkey.store.codec import storable
+from idkey.store.conflicts import conflict
 from idkey.store.content import opened, sealed
 from idkey.store.database import WAIT_SECONDS, Database
 from idkey.store.faults import Missing
@@ -101,16 +102,28 @@ class Store:
     ) -> None:
         self.close()
 
-    def save(self, case: Case, summary: VerdictSummary | None, by: str = "") -> Revision:
+    def save(
+        self,
+        case: Case,
+        summary: VerdictSummary | None,
+        by: str = "",
+        *,
+        parent: int | None = None,
+    ) -> Revision:
         """Add the case as it stands as a new revision.
 
         Args:
             case: The case.
             summary: What was concluded; None before a verdict.
             by: Who saves it; empty takes the person the case names.
+            parent: Number of the revision the case was opened with, 0 for a new case; None
+                adds to whatever is there.
 
         Returns:
             The new revision, or the newest one when it says the same already.
+
+        Raises:
+            Conflict: The newest revision is not `parent`: somebody else saved the case.
         """
         content = sealed(case, summary)
         with self.database.writes() as connection:
@@ -118,6 +131,8 @@ class Store:
             before = newest(connection, case.id, "case")
             if before is not None and before["content"] == content:
                 return _revision(before)
+            if parent is not None and parent != (before["number"] if before is not None else 0):
+                raise conflict(connection, case.id, parent, before)
             entry = append(
                 connection,
                 "case",

@@ -32,7 +32,7 @@ class Database:
 
     def __init__(self, place: Path | str, *, wait_seconds: float = WAIT_SECONDS) -> None:
         self.url = _url(place)
-        self.place = self.url.render_as_string(hide_password=True)
+        self.place = self.url.set(drivername=self.url.get_backend_name()).render_as_string()
         self.file = _file(self.url)
         if self.file is not None:
             self.place = str(self.file)

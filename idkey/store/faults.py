@@ -120,11 +120,15 @@ def error_for(cause: Any, place: str) -> StoreError:
     kind = _kind(cause)
     if kind is None:
         return StoreError(
-            f"The record book {place} refused a step: {cause}.",
+            f"The record book {place} refused a step: {_first_line(cause)}.",
             "Try again; if it comes back, restore the newest backup.",
         )
     problem, remedy = _WORDS[kind]
     return kind(problem.format(place=place), remedy)
+
+
+def _first_line(cause: Any) -> str:
+    return (str(cause).strip().splitlines() or [type(cause).__name__])[0].rstrip(".")
 
 
 def _kind(cause: Any) -> type[StoreError] | None:

@@ -58,7 +58,7 @@ def put_words(connection: Connection, touched: int, texts: Mapping[str, str]) ->
         connection.execute(insert(_fts).values(rowid=touched, **plain))
         return
     parts = (
-        func.setweight(func.to_tsvector(literal_column("'simple'"), plain[name]), weight)
+        func.setweight(func.to_tsvector(literal_column("'simple'"), plain[name]), _weight(weight))
         for name, weight in _WEIGHTS.items()
     )
     first, *others = parts
@@ -66,6 +66,10 @@ def put_words(connection: Connection, touched: int, texts: Mapping[str, str]) ->
     for part in others:
         vector = vector.op("||")(part)
     connection.execute(insert(_vectors).values(touched=touched, words=vector))
+
+
+def _weight(letter: str) -> ColumnElement[str]:
+    return literal_column(f"'{letter}'::\"char\"")
 
 
 def drop_words(connection: Connection, touched: int) -> None:

@@ -1,12 +1,16 @@
 """A fresh record book for each test."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from sqlalchemy import create_engine, text
 
 from idkey.store.book import Store
+from tests.store.server import NoServer, server
+
+BACKENDS = ("sqlite", "postgresql")
 
 
 class Clock:
@@ -26,10 +30,40 @@ def clock() -> Clock:
     return Clock()
 
 
-@pytest.fixture
-def place(tmp_path: Path) -> Path | str:
-    """Where a book may be made."""
-    return tmp_path / "records" / "idkey.sqlite3"
+@pytest.fixture(scope="session")
+def empty_database() -> Iterator[Callable[[], str]]:
+    """Gives the address of an empty database on a real server; each call empties it again."""
+    pytest.importorskip("psycopg", reason="PostgreSQL's driver or its libpq is not installed")
+    try:
+        with server() as folder:
+            address = f"postgresql://idkey@/postgres?host={folder}"
+            yield lambda: emptied(address)
+    except NoServer as reason:
+        pytest.skip(str(reason))
+
+
+def emptied(address: str) -> str:
+    """Throw away all tables of the database at `address`, and return the address."""
+    engine = create_engine(address.replace(":", "+psycopg:", 1))
+    with engine.begin() as connection:
+        connection.execute(text("DROP SCHEMA public CASCADE"))
+        connection.execute(text("CREATE SCHEMA public"))
+    engine.dispose()
+    return address
+
+
+def a_place(request: pytest.FixtureRequest, folder: Path) -> Path | str:
+    """Where a book may be made: a file in `folder`, or a database on a real server."""
+    if request.param == "sqlite":
+        return folder / "records" / "idkey.sqlite3"
+    made: Callable[[], str] = request.getfixturevalue("empty_database")
+    return made()
+
+
+@pytest.fixture(params=BACKENDS)
+def place(request: pytest.FixtureRequest, tmp_path: Path) -> Path | str:
+    """Where a book may be made, once for each database."""
+    return a_place(request, tmp_path)
 
 
 @pytest.fixture

@@ -4,6 +4,7 @@ import pytest
 from sqlalchemy import text
 
 from idkey.store.book import Store
+from idkey.store.chain import append
 from tests.store.cases import example
 
 
@@ -69,17 +70,12 @@ def test_an_empty_book_has_no_faults(store: Store):
     assert store.verify() == ()
 
 
-def test_verify_reports_progress_and_hears_a_stop(store: Store):
+@pytest.mark.slow
+def test_verify_tells_how_far_it_is(store: Store):
     with store.database.writes() as connection:
-        store_many(connection, 1001)
+        for number in range(1001):
+            append(connection, "case", f"c{number}", content="{}", at="", by="")
     seen: list[tuple[int, int]] = []
     store.verify(lambda done, total: seen.append((done, total)))
 
     assert seen == [(1000, 1001)]
-
-
-def store_many(connection, entries: int) -> None:
-    from idkey.store.chain import append
-
-    for number in range(entries):
-        append(connection, "case", f"c{number}", content="{}", at="", by="")

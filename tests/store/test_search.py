@@ -1,5 +1,6 @@
 """Cases are found by the words a person remembers."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
@@ -11,6 +12,7 @@ from idkey.store.book import Store
 from idkey.store.record import Query, VerdictSummary
 from idkey.store.words import plain_words
 from tests.store.cases import example
+from tests.store.conftest import BACKENDS, a_place
 
 ASIAN = example(
     1,
@@ -47,12 +49,16 @@ PAIR = VerdictSummary(
 )
 
 
-@pytest.fixture
-def shelf(store: Store) -> Store:
-    store.save(ASIAN, DECIDED, by="RB")
-    store.save(BLACK, PAIR, by="MT")
-    store.save(PLAIN, None)
-    return store
+@pytest.fixture(scope="module", params=BACKENDS)
+def shelf(
+    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[Store]:
+    """Three cases that no test changes."""
+    with Store.open(a_place(request, tmp_path_factory.mktemp("shelf"))) as store:
+        store.save(ASIAN, DECIDED, by="RB")
+        store.save(BLACK, PAIR, by="MT")
+        store.save(PLAIN, None)
+        yield store
 
 
 @pytest.mark.parametrize(
@@ -91,11 +97,12 @@ def test_search_finds(shelf: Store, query: Query, numbers: list[int]):
     assert found == numbers
 
 
-def test_the_words_of_an_older_revision_no_longer_find_the_case(shelf: Store):
-    shelf.save(replace(ASIAN, note="nervous"), DECIDED)
+def test_the_words_of_an_older_revision_no_longer_find_the_case(store: Store):
+    store.save(ASIAN, DECIDED)
+    store.save(replace(ASIAN, note="nervous"), DECIDED)
 
-    assert shelf.search(Query(text="calm")) == ()
-    assert [row.case_id for row in shelf.search(Query(text="nervous"))] == [ASIAN.id]
+    assert store.search(Query(text="calm")) == ()
+    assert [row.case_id for row in store.search(Query(text="nervous"))] == [ASIAN.id]
 
 
 @given(st.text())
