@@ -21,12 +21,14 @@ POINTS = 256
 
 
 def fit_p(matrix: Matrix, weighing: Weighing, row: int) -> float | None:
-    """P(findings at least as unlikely as these | the taxon in `row`).
+    """P(findings less likely than these | the taxon in `row`), ties counting half.
 
     Only findings on characters the taxon is scored for count.
 
     Returns:
-        A share in (0, 1], uniform or larger under the taxon; None without such findings.
+        A share in (0, 1], about uniform under the taxon; None without such findings.
+
+    Source: the mid-p value, Lancaster 1961, J. Amer. Statist. Assoc. 56: 223-234.
     """
     total, mass, offset = 0.0, np.ones(1), 0.0
     tested = [one for one in weighing.evidence if matrix.whole[row, one.number]]
@@ -39,7 +41,9 @@ def fit_p(matrix: Matrix, weighing: Weighing, row: int) -> float | None:
         return None
     steps = np.arange(len(mass)) * GRID + offset
     slack = GRID * (len(tested) / 2 + 0.5)
-    return float(min(1.0, max(mass[steps <= total + slack].sum(), 1e-12)))
+    lower = mass[steps < total - slack].sum()
+    tie = mass[np.abs(steps - total) <= slack].sum()
+    return float(min(1.0, max(lower + tie / 2, 1e-12)))
 
 
 def _add(mass: Array, offset: float, shares: Array, levels: Array) -> tuple[Array, float]:

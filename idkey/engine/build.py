@@ -1,0 +1,229 @@
+"""Couplets from the matrix, for the least expected effort.
+
+Exact by search over weighted sets with pruning up to `EXACT` taxa; above, look-ahead greedy: the
+few divisions that gain most per effort are tried one step further where that is affordable.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from idkey.engine.couplets import couplets_of
+from idkey.engine.entropy import entropy_bits
+from idkey.engine.matrix import Matrix
+from idkey.engine.splits import Splits, splits
+from idkey.engine.tree import Cost, Ground, Leaf, Node, Pool, Tree, Weights, cost
+from idkey.model.couplet import Couplet
+
+EXACT = 15
+"""Most taxa for the exact search."""
+
+STEPS = 6_000
+"""Divisions the exact search may try in all before the rest settles for look-ahead."""
+
+AHEAD = 5
+"""Divisions tried one step further."""
+
+AHEAD_TAXA = 120
+"""Most taxa in a set for which a step ahead is affordable."""
+
+DEEPEST = 60
+"""No key is deeper; further taxa come out together."""
+
+GAIN = 1e-3
+"""Bits per effort below which a division separates nothing."""
+
+RARE = 0.05
+"""Share of one taxon's weight below which a way is too rare to be divided further; its taxa
+come out together. Keeps polymorphic and unscored taxa from blowing a key up."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Built:
+    """A built key.
+
+    Attributes:
+        couplets: The couplets; the first is the start.
+        cost: What it costs.
+        exact: Whether no key from these divisions costs less effort.
+        together: Sets of taxa that come out together because nothing separates them.
+    """
+
+    couplets: tuple[Couplet, ...]
+    cost: Cost
+    exact: bool
+    together: tuple[tuple[str, ...], ...]
+
+
+def build(
+    matrix: Matrix,
+    weights: Mapping[str, float] | None = None,
+    *,
+    many_leads: bool = True,
+    first: Sequence[str] = (),
+) -> Built:
+    """Couplets that lead each taxon of the key to itself with the least expected effort.
+
+    Args:
+        matrix: The compiled key.
+        weights: How often each taxon comes in; None is equally often.
+        many_leads: One lead per state, or two leads each.
+        first: Character ids to ask first, in this order, where they divide anything.
+
+    Raises:
+        ValueError: No character can be used.
+    """
+    ways = splits(matrix, many_leads=many_leads)
+    share = np.array([weights.get(t, 0.0) if weights else 1.0 for t in matrix.taxa])
+    share = np.maximum(share, 1e-9)
+    share = share / share.sum()
+    opening = tuple(matrix.number[character] for character in first)
+    tree, exact = grow(ways, share, opening)
+    sets = {leaf.rows for leaf in _leaves(tree) if len(leaf.rows) > 1}
+    return Built(
+        couplets=couplets_of(tree, ways, matrix.key),
+        cost=cost(tree, ways, share),
+        exact=exact,
+        together=tuple(tuple(matrix.taxa[row] for row in rows) for rows in sorted(sets)),
+    )
+
+
+def grow(ways: Splits, weights: Weights, first: Sequence[int] = ()) -> tuple[Tree, bool]:
+    """The tree with the least expected effort that the search finds.
+
+    Args:
+        ways: The divisions.
+        weights: Weight per taxon, shape (taxa,); sums to one.
+        first: Character numbers to ask first.
+
+    Returns:
+        The tree, and whether it is proved to be the best.
+    """
+    ground = Ground(ways)
+    pool = Pool(np.arange(len(weights), dtype=np.intp), np.asarray(weights, dtype=float))
+    grower = Grower(ground)
+    return grower.tree(pool, tuple(first)), grower.exact
+
+
+class Grower:
+    """Grows a tree; `exact` turns False once a part of it is not proved."""
+
+    def __init__(self, ground: Ground) -> None:
+        self.ground = ground
+        self.exact = True
+        self.rare = RARE / len(ground.spread)
+        self._left = STEPS
+        self._known: dict[tuple[object, ...], tuple[float, int]] = {}
+        leads = np.diff([*ground.splits.starts, len(ground.splits.sees)])
+        self._best_rate = float((np.log2(leads) / ground.splits.effort).max())
+
+    def tree(self, pool: Pool, first: tuple[int, ...] = (), depth: int = 0) -> Tree:
+        """The tree over `pool`; `first` are characters to ask before choosing freely."""
+        if len(pool.rows) == 1 or depth >= DEEPEST or pool.weight < self.rare:
+            return pool.leaf()
+        worth = self.ground.worth(pool)
+        division, rest = self._opening(worth, first)
+        if division is None:
+            if worth.max() <= GAIN:
+                return pool.leaf()
+            division = self._choice(pool, worth)
+        branches = self.ground.divide(pool, division)
+        below = tuple((branch, self.tree(part, rest, depth + 1)) for branch, part in branches)
+        return Node(division, below)
+
+    def _opening(
+        self, worth: Weights, first: tuple[int, ...]
+    ) -> tuple[int | None, tuple[int, ...]]:
+        """The best division by the next prescribed character that divides anything."""
+        for place, character in enumerate(first):
+            own = np.flatnonzero(self.ground.splits.character == character)
+            if len(own) and worth[own].max() > GAIN:
+                self.exact = False
+                return int(own[np.argmax(worth[own])]), first[place + 1 :]
+        return None, ()
+
+    def _choice(self, pool: Pool, worth: Weights) -> int:
+        if len(pool.rows) <= EXACT:
+            found = self._exactly(pool, worth)
+            if found is not None:
+                return found
+        self.exact = False
+        if len(pool.rows) > AHEAD_TAXA:
+            return int(np.argmax(worth))
+        return self._ahead(pool, worth)
+
+    def _ahead(self, pool: Pool, worth: Weights) -> int:
+        ranked = np.argsort(-worth, kind="stable")[:AHEAD]
+        tried = [int(d) for d in ranked if worth[d] > GAIN]
+        return min(tried, key=lambda division: self._one_step(pool, division))
+
+    def _one_step(self, pool: Pool, division: int) -> float:
+        """Effort of a division and a guess at what is left after it."""
+        total = float(self.ground.splits.effort[division]) * pool.weight
+        for _, part in self.ground.divide(pool, division):
+            if len(part.rows) > 1:
+                total += self._guess(part)
+        return total
+
+    def _guess(self, pool: Pool) -> float:
+        """Bits left over the best rate to be had at once."""
+        left = entropy_bits(pool.weights / pool.weight)
+        return pool.weight * left / max(float(self.ground.worth(pool).max()), GAIN)
+
+    def _exactly(self, pool: Pool, worth: Weights) -> int | None:
+        """The best division, or None when the search had to give up."""
+        if self._left <= 0:
+            return None
+        _, division = self._least(pool, worth, np.inf)
+        return division if division >= 0 and self._left > 0 else None
+
+    def _least(self, pool: Pool, worth: Weights, limit: float) -> tuple[float, int]:
+        """Least effort to finish `pool`, and the division that gives it (-1 is none)."""
+        if pool.weight < self.rare:
+            return 0.0, -1
+        name = _name(pool)
+        if name in self._known:
+            return self._known[name]
+        best, chosen = np.inf, -1
+        for division in np.argsort(-worth, kind="stable"):
+            if worth[division] <= GAIN or self._left <= 0:
+                break
+            total = self._with(pool, int(division), min(best, limit))
+            if total < best - 1e-12:
+                best, chosen = total, int(division)
+        if chosen < 0 and worth.max() <= GAIN:
+            best = 0.0
+        if best < limit and self._left > 0:
+            self._known[name] = (best, chosen)
+        return best, chosen
+
+    def _with(self, pool: Pool, division: int, limit: float) -> float:
+        """Effort with `division` first; infinite as soon as `limit` is passed."""
+        self._left -= 1
+        total = float(self.ground.splits.effort[division]) * pool.weight
+        parts = [p for _, p in self.ground.divide(pool, division) if len(p.rows) > 1]
+        floors = [self._floor(part) for part in parts]
+        ahead = sum(floors)
+        for part, floor in zip(parts, floors, strict=True):
+            if total + ahead >= limit:
+                return float(np.inf)
+            ahead -= floor
+            total += self._least(part, self.ground.worth(part), limit - total - ahead)[0]
+        return total
+
+    def _floor(self, pool: Pool) -> float:
+        """No tree over `pool` costs less: bits left over the best rate of any division."""
+        if pool.asked and self.ground.worth(pool).max() <= GAIN:
+            return 0.0
+        return pool.weight * entropy_bits(pool.weights / pool.weight) / self._best_rate
+
+
+def _name(pool: Pool) -> tuple[object, ...]:
+    return (tuple(pool.rows.tolist()), tuple(np.round(pool.weights, 9)), pool.asked)
+
+
+def _leaves(tree: Tree) -> list[Leaf]:
+    if isinstance(tree, Leaf):
+        return [tree]
+    return [leaf for _, below in tree.branches for leaf in _leaves(below)]

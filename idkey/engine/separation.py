@@ -1,0 +1,63 @@
+"""Which characters tell which taxa apart, by their scores alone."""
+
+from enum import IntEnum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from idkey.engine.matrix import Matrix
+
+
+class Apart(IntEnum):
+    """How far a character tells two taxa apart."""
+
+    UNKNOWN = 0
+    SAME = 1
+    PARTLY = 2
+    SURELY = 3
+
+
+def surely(matrix: Matrix, row: int) -> NDArray[np.bool_]:
+    """Characters under which no animal of the taxon in `row` can pass for another taxon.
+
+    Both cells are scored and share no state; or the ranges, widened by what their specimens
+    leave unseen, do not overlap.
+
+    Returns:
+        Shape (taxa, characters); the row of the taxon itself is False.
+    """
+    shared = matrix.possible & matrix.possible[:, row, None]
+    overlap = np.logical_or.reduceat(shared, matrix.layout.starts, axis=0).T
+    apart = ~overlap
+    for number, bells in matrix.numbers.items():
+        gap = (bells.least > bells.most[row]) | (bells.most < bells.least[row])
+        absent = matrix.absent[:, number] != matrix.absent[row, number]
+        apart[:, number] = gap | absent
+    apart &= matrix.whole & matrix.whole[row]
+    apart[row] = False
+    return np.asarray(apart, bool)
+
+
+def partly(matrix: Matrix, row: int, least: float = 0.25) -> NDArray[np.bool_]:
+    """Characters whose shown values differ by at least `least` in total variation.
+
+    Returns:
+        Shape (taxa, characters), `surely` included.
+    """
+    gap = np.abs(matrix.seen[:-1] - matrix.seen[row]) / 2
+    far = np.add.reduceat(gap, matrix.layout.starts, axis=1) >= least
+    both = matrix.whole & matrix.whole[row]
+    found = far & both | surely(matrix, row)
+    found[row] = False
+    return np.asarray(found, bool)
+
+
+def compared(matrix: Matrix, one: int, other: int) -> tuple[Apart, ...]:
+    """How each character tells two taxa apart, in the order of the key."""
+    sure = surely(matrix, one)[other]
+    part = partly(matrix, one)[other]
+    both = matrix.whole[one] & matrix.whole[other]
+    return tuple(
+        Apart.SURELY if s else Apart.PARTLY if p else Apart.SAME if b else Apart.UNKNOWN
+        for s, p, b in zip(sure, part, both, strict=True)
+    )

@@ -1,0 +1,142 @@
+"""Growing a key from divisions: nodes, ends and what they cost."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from idkey.engine.entropy import entropy_bits, surprise_bits
+from idkey.engine.splits import Splits
+
+Rows = NDArray[np.intp]
+Weights = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True)
+class Leaf:
+    """Taxa that come out together, with the weight each arrives with."""
+
+    rows: tuple[int, ...]
+    weights: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Node:
+    """A division, and what follows on each branch that some taxon takes."""
+
+    division: int
+    branches: tuple[tuple[int, "Node | Leaf"], ...]
+
+
+Tree = Node | Leaf
+
+
+@dataclass(frozen=True, slots=True)
+class Pool:
+    """Taxa on their way through a key, with weights, and the characters already asked."""
+
+    rows: Rows
+    weights: Weights
+    asked: frozenset[int] = frozenset()
+
+    @property
+    def weight(self) -> float:
+        """Weight of all of them."""
+        return float(self.weights.sum())
+
+    def leaf(self) -> Leaf:
+        """The end at which they come out together."""
+        return Leaf(tuple(self.rows.tolist()), tuple(self.weights.tolist()))
+
+
+class Ground:
+    """Divisions prepared for growing: entropies and doubtful cells, computed once.
+
+    Args:
+        splits: The divisions.
+    """
+
+    def __init__(self, splits: Splits) -> None:
+        self.splits = splits
+        self.spread = np.add.reduceat(surprise_bits(splits.share), splits.starts, axis=1)
+        self.fuzzy = (self.spread > 1e-6) | ~splits.known
+        self._known = splits.known.astype(np.float32)
+
+    def worth(self, pool: Pool) -> Weights:
+        """Bits each division gains per effort; zero where asking again would prove nothing.
+
+        Unscored taxa gain nothing: they go down every branch.
+        """
+        weight = (pool.weights / pool.weight).astype(np.float32)
+        whole = len(pool.rows) == len(self.spread)
+        table = self.splits.share if whole else self.splits.share[pool.rows]
+        spread = self.spread if whole else self.spread[pool.rows]
+        known = self._known if whole else self._known[pool.rows]
+        ahead = np.add.reduceat(surprise_bits(weight @ table), self.splits.starts)
+        ahead -= surprise_bits(weight @ known)
+        gain = np.maximum(ahead - weight @ spread, 0.0).astype(float)
+        for character in pool.asked:
+            same = np.flatnonzero(self.splits.character == character)
+            if self.fuzzy[np.ix_(pool.rows, same)].any():
+                gain[same] = 0.0
+        return np.asarray(gain / self.splits.effort)
+
+    def divide(self, pool: Pool, division: int) -> list[tuple[int, Pool]]:
+        """The branches of a division that some scored taxon takes, with the taxa on them."""
+        place = self.splits.branches(division)
+        flow = pool.weights[:, None] * self.splits.share[pool.rows, place]
+        total = flow.sum(axis=0)
+        lost = ~self.splits.known[pool.rows, division]
+        flow[lost] = pool.weights[lost, None] * (total / total.sum())
+        asked = pool.asked | {int(self.splits.character[division])}
+        found = []
+        for offset in range(flow.shape[1]):
+            kept = flow[:, offset] > 0
+            if kept.any():
+                branch = Pool(pool.rows[kept], flow[kept, offset], asked)
+                found.append((place.start + offset, branch))
+        return found
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cost:
+    """What a tree costs.
+
+    Attributes:
+        questions: Expected number of questions.
+        effort: Expected effort.
+        most_questions: Questions on the longest way.
+        most_effort: Effort on the costliest way.
+        bound: Entropy of the weights over log2 of the most leads: no key asks fewer on average
+            (Shannon 1948; Huffman 1952 gives the best tree if any division were possible).
+        leaves: Ends, counting a taxon as often as it comes out.
+    """
+
+    questions: float
+    effort: float
+    most_questions: int
+    most_effort: float
+    bound: float
+    leaves: int
+
+
+def cost(tree: Tree, splits: Splits, weights: Weights) -> Cost:
+    """What `tree` costs for taxa with these weights, which sum to one."""
+    questions = effort = 0.0
+    deepest, dearest, leaves, widest = 0, 0.0, 0, 2
+    todo: list[tuple[Tree, int, float]] = [(tree, 0, 0.0)]
+    while todo:
+        here, depth, spent = todo.pop()
+        if isinstance(here, Leaf):
+            share = sum(here.weights)
+            questions += share * depth
+            effort += share * spent
+            deepest, dearest = max(deepest, depth), max(dearest, spent)
+            leaves += len(here.rows)
+            continue
+        widest = max(widest, len(here.branches))
+        price = float(splits.effort[here.division])
+        todo += [(below, depth + 1, spent + price) for _, below in here.branches]
+    bound = entropy_bits(weights) / float(np.log2(widest))
+    return Cost(questions=questions, effort=effort, most_questions=deepest,
+                most_effort=dearest, bound=bound, leaves=leaves)  # fmt: skip
