@@ -5,7 +5,6 @@ import json
 import os
 import subprocess
 import sys
-import venv
 from collections import deque
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
@@ -148,11 +147,14 @@ def _writable(folder: Path) -> bool:
 
 
 def _fresh(folder: Path) -> None:
-    if not importlib.util.find_spec("ensurepip"):
+    absent = [name for name in ("venv", "ensurepip") if not importlib.util.find_spec(name)]
+    if absent:
         raise SetUpError(
-            "This Python cannot make environments: its ensurepip module is not installed.\n"
-            "On Debian and Ubuntu please run:\n  sudo apt-get install python3-venv"
+            f"This Python cannot make environments: it lacks {' and '.join(absent)}.\n"
+            f"On Debian and Ubuntu please run:\n  sudo apt-get install python3-venv"
         )
+    import venv
+
     try:
         venv.EnvBuilder(with_pip=True, clear=True, symlinks=os.name != "nt").create(folder)
     except (OSError, subprocess.CalledProcessError) as err:
