@@ -19,7 +19,10 @@ from idkey.model.couplet import Couplet
 EXACT = 15
 """Most taxa for the exact search."""
 
-STEPS = 6_000
+MESSY = 6
+"""The same where some cells are polymorphic or unscored, which multiplies the sets."""
+
+STEPS = 10_000
 """Divisions the exact search may try in all before the rest settles for look-ahead."""
 
 AHEAD = 5
@@ -144,7 +147,8 @@ class Grower:
         return None, ()
 
     def _choice(self, pool: Pool, worth: Weights) -> int:
-        if len(pool.rows) <= EXACT:
+        messy = bool(self.ground.fuzzy[pool.rows].any())
+        if len(pool.rows) <= (MESSY if messy else EXACT):
             found = self._exactly(pool, worth)
             if found is not None:
                 return found
@@ -186,8 +190,9 @@ class Grower:
         if name in self._known:
             return self._known[name]
         best, chosen = np.inf, -1
-        for division in np.argsort(-worth, kind="stable"):
-            if worth[division] <= GAIN or self._left <= 0:
+        floors = self._floors(pool, worth)
+        for division in np.argsort(floors, kind="stable"):
+            if self._left <= 0 or floors[division] >= min(best, limit):
                 break
             total = self._with(pool, int(division), min(best, limit))
             if total < best - 1e-12:
@@ -211,6 +216,13 @@ class Grower:
             ahead -= floor
             total += self._least(part, self.ground.worth(part), limit - total - ahead)[0]
         return total
+
+    def _floors(self, pool: Pool, worth: Weights) -> Weights:
+        """No tree that starts with a division costs less; infinite where it divides nothing."""
+        effort = self.ground.splits.effort
+        left = entropy_bits(pool.weights / pool.weight) - worth * effort
+        floors = pool.weight * (effort + np.maximum(left, 0.0) / self._best_rate)
+        return np.where(worth > GAIN, floors, np.inf)
 
     def _floor(self, pool: Pool) -> float:
         """No tree over `pool` costs less: bits left over the best rate of any division."""

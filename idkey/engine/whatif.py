@@ -1,5 +1,6 @@
 """Why a taxon stands where it stands, and what would change that."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 
@@ -88,7 +89,7 @@ def turns(matrix: Matrix, assessment: Assessment) -> tuple[Turn, ...]:
 
 
 def _turns(
-    matrix: Matrix, assessment: Assessment, sets: list[tuple[Finding, ...]]
+    matrix: Matrix, assessment: Assessment, sets: Sequence[tuple[Finding, ...]]
 ) -> tuple[Turn, ...]:
     now = assessment.verdict
     found: dict[tuple[VerdictKind, tuple[str, ...]], Turn] = {}
@@ -131,9 +132,10 @@ def _possible(matrix: Matrix, name: str) -> list[Finding]:
     if character.kind.numeric:
         return []
     place = matrix.columns(matrix.number[name])
-    shown = (matrix.possible[place] & matrix.whole[:, matrix.number[name]]).any(axis=1)
+    seen = matrix.possible[place] & matrix.whole[:, matrix.number[name]]
+    shown = np.asarray(seen.any(axis=1))
     return [
         Finding(character=name, states=(state,))
-        for state, some in zip(character.state_ids, shown, strict=False)
+        for state, some in zip(character.state_ids, shown.tolist(), strict=False)
         if some
     ]
