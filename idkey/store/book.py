@@ -11,12 +11,14 @@ from sqlalchemy import select
 
 from idkey.model.case import Case
 from idkey.store import shelf
+from idkey.store.backups import Backup, back_up, due
 from idkey.store.chain import Tick, append, faults, locked_end, newest
 from idkey.store.codec import storable
 from idkey.store.conflicts import conflict
 from idkey.store.content import opened, sealed
 from idkey.store.database import WAIT_SECONDS, Database
-from idkey.store.faults import Missing
+from idkey.store.faults import Missing, StoreError
+from idkey.store.moving import copy_records
 from idkey.store.notes import note, noted
 from idkey.store.opening import prepare
 from idkey.store.record import (
@@ -230,6 +232,37 @@ class Store:
         """Keep a preference or a window state."""
         with self.database.writes() as connection:
             note(connection, settings, (self._station, name), value)
+
+    def back_up(self, *, only_if_due: bool = False) -> Backup | None:
+        """Copy the book beside itself and drop surplus copies; may take a second or more.
+
+        Args:
+            only_if_due: Do nothing and return None when there is one of the last 20 hours.
+
+        Raises:
+            Damaged: The book is broken; no backup was made or dropped.
+            StoreError: It lies on a server, or the copy cannot be written.
+        """
+        file = self.database.file
+        if file is None:
+            raise StoreError(
+                f"The record book {self.database.place} lies on a server.",
+                "Back it up there, or copy it into a file.",
+            )
+        moment = self._clock()
+        return back_up(file, moment) if not only_if_due or due(file, moment) else None
+
+    def copy_to(self, place: Path | str, tick: Tick | None = None) -> int:
+        """Copy every record into a new book at `place`, such as from a file to a server.
+
+        Returns:
+            Number of entries copied.
+
+        Raises:
+            StoreError: There are records already, or it cannot be written.
+        """
+        with Store.open(place) as target:
+            return copy_records(self.database, target.database, tick)
 
     def verify(self, tick: Tick | None = None) -> tuple[ChainFault, ...]:
         """Every place where the book is not what was once saved; none when it is whole.

@@ -4,6 +4,7 @@
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy.exc import DBAPIError
@@ -28,7 +29,15 @@ class DiskFull(StoreError):
 
 
 class Damaged(StoreError):
-    """The book's file is not whole."""
+    """The book's file is not whole.
+
+    Attributes:
+        backup: The newest whole backup, which can be restored; None when there is none.
+    """
+
+    def __init__(self, problem: str, remedy: str, *, backup: Path | None = None) -> None:
+        super().__init__(problem, remedy)
+        self.backup = backup
 
 
 class TooNew(StoreError):

@@ -39,12 +39,18 @@ def put_case(
 
 def touch(connection: Connection, case_id: str, entry: int) -> None:
     """Bring a case to the top of the lists after something was attached to it."""
-    known = connection.execute(select(cases).where(cases.c.id == case_id)).mappings().one()
-    content = connection.execute(select(chain.c.content).where(chain.c.entry == known["entry"]))
-    case, summary = opened(content.scalar_one())
-    drop_words(connection, known["touched"])
+    wanted = select(cases.c.touched, chain.c.content).join(chain, chain.c.entry == cases.c.entry)
+    touched, content = connection.execute(wanted.where(cases.c.id == case_id)).one()
+    drop_words(connection, touched)
     connection.execute(cases.update().where(cases.c.id == case_id).values(touched=entry))
-    put_words(connection, entry, _texts(connection, case, summary))
+    put_words(connection, entry, _texts(connection, *opened(content)))
+
+
+def index_words(connection: Connection) -> None:
+    """Fill the word index of a book that has none yet."""
+    wanted = select(cases.c.touched, chain.c.content).join(chain, chain.c.entry == cases.c.entry)
+    for touched, content in connection.execute(wanted).all():
+        put_words(connection, touched, _texts(connection, *opened(content)))
 
 
 def rows(connection: Connection, query: Query) -> tuple[CaseRow, ...]:
