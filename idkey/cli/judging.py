@@ -1,0 +1,67 @@
+"""From a case to everything the engine says about it."""
+
+import uuid
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from functools import lru_cache
+
+from idkey.engine.assess import assess
+from idkey.engine.compile import compile_key
+from idkey.engine.labels import claimed
+from idkey.engine.matrix import Matrix
+from idkey.engine.priors import label_prior
+from idkey.engine.questions import questions
+from idkey.engine.result import Assessment, Level, Question, VerdictKind
+from idkey.model.case import Care, Case, Specimen
+from idkey.model.key import Key
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """What is known, and what to look at next (best first, blocked ones last)."""
+
+    assessment: Assessment
+    questions: tuple[Question, ...]
+
+    @property
+    def open(self) -> tuple[Question, ...]:
+        """Questions that may be asked now and would tell something."""
+        return tuple(q for q in self.questions if q.blocked is None and q.value > 0)
+
+    @property
+    def decided(self) -> bool:
+        """Whether the evidence decides about the label, or without one about the name."""
+        verdict = self.assessment.verdict
+        if verdict.kind is VerdictKind.LABEL_UNKNOWN:
+            return verdict.level is not Level.OPEN
+        return verdict.kind is not VerdictKind.OPEN
+
+
+def judged(key: Key, case: Case) -> Judgement:
+    """Weigh a case; the key's own rates for its label count when the case wants a prior."""
+    matrix = _matrix(key, case.specimen, case.care)
+    label = claimed(key, case)
+    prior = label_prior(key, label, {}).shares if label and case.use_prior else None
+    assessment = assess(matrix, case, prior)
+    return Judgement(assessment, questions(matrix, assessment))
+
+
+def new_case(key: Key) -> Case:
+    """An empty case of today."""
+    return Case(
+        id=str(uuid.uuid4()),
+        key=key.id,
+        key_version=key.version,
+        key_digest=key.digest,
+        created=now(),
+    )
+
+
+def now() -> str:
+    """This moment, ISO 8601 in UTC."""
+    return datetime.now(UTC).isoformat(timespec="seconds").replace("+00:00", "Z")
+
+
+@lru_cache(maxsize=4)
+def _matrix(key: Key, specimen: Specimen, care: Care) -> Matrix:
+    return compile_key(key, specimen, care)
