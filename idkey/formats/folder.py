@@ -1,0 +1,141 @@
+"""A key as a folder of plain text: read, checked, written."""
+
+import hashlib
+import json
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from idkey.formats import assemble
+from idkey.formats.couplet_check import checked_couplets
+from idkey.formats.crosscheck import crosschecked
+from idkey.formats.draft import Draft, drafted
+from idkey.formats.known import Known
+from idkey.formats.plain import canonical, documents
+from idkey.formats.problem import KeyProblems, Problem, Severity
+from idkey.formats.score_check import checked_scores
+from idkey.formats.texts import FILES, read_texts
+from idkey.formats.write import folder_documents, texts_of, write_documents
+from idkey.formats.yaml_text import read_yaml
+from idkey.model.key import Key
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeyEntry:
+    """A key folder as a list shows it, before the key is read.
+
+    Attributes:
+        folder: Where it is.
+        id: Name of the folder.
+        title: Its title; the id when key.yaml cannot be read.
+        version: Its version; empty when key.yaml cannot be read.
+        problem: Why it cannot be listed properly; empty otherwise.
+    """
+
+    folder: Path
+    id: str
+    title: str
+    version: str = ""
+    problem: str = ""
+
+
+def read_key(folder: Path) -> Key:
+    """The key in `folder`, in canonical order and with its digest.
+
+    Raises:
+        KeyProblems: Something in it is wrong; it holds every mistake of every file.
+    """
+    key, problems = check_key(folder)
+    if key is None:
+        raise KeyProblems(folder.name, problems)
+    return key
+
+
+def check_key(folder: Path) -> tuple[Key | None, tuple[Problem, ...]]:
+    """The key in `folder`, None when it has errors, and every mistake of every file.
+
+    Returns:
+        The key, and its mistakes in the order of files, lines and columns; warnings too.
+    """
+    return checked(drafted(folder, read_texts(folder)))
+
+
+def checked(draft: Draft) -> tuple[Key | None, tuple[Problem, ...]]:
+    """The key of a draft, None when it has errors, and all its mistakes in order."""
+    known = Known(draft)
+    found = [*draft.problems, *crosschecked(draft, known), *checked_scores(draft, known)]
+    found += checked_couplets(draft, known)
+    problems = tuple(sorted(found, key=_order))
+    if any(p.severity is Severity.ERROR for p in problems) or draft.key is None:
+        return None, problems
+    key = canonical(_assembled(draft))
+    return replace(key, digest=digest(key)), problems
+
+
+def check_values(key: Key, folder: Path) -> tuple[Problem, ...]:
+    """Every mistake of a key in memory, at the places its files in `folder` would have."""
+    return checked(drafted(folder, texts_of(folder_documents(key), folder)))[1]
+
+
+def write_key(key: Key, folder: Path) -> None:
+    """Write `key` to `folder` in the canonical layout: one score a line, in a stable order.
+
+    Comments in files that are there already are carried over; files whose content is the
+    same are not touched; files in taxa/ of taxa that are gone are removed.
+
+    Raises:
+        KeyProblems: The key has errors, so that it could not be read again; nothing is written.
+        IdKeyError: The folder cannot be written; the old files still stand.
+    """
+    files = folder_documents(key)
+    again, problems = checked(drafted(folder, texts_of(files, folder)))
+    if again is None:
+        raise KeyProblems(key.id, problems)
+    write_documents(files, folder)
+
+
+def _order(problem: Problem) -> tuple[int, str, int, int]:
+    file = problem.file
+    rank = FILES.index(file.stem) if file.stem in FILES else len(FILES)
+    inside = file.parent.name == "taxa"
+    return len(FILES) if inside else rank, file.name, problem.line, problem.column
+
+
+def _assembled(draft: Draft) -> Key:
+    if draft.key is None:
+        raise ValueError("a draft without key.yaml is no key")
+    return replace(
+        assemble.key_head(draft.key.doc),
+        taxa=tuple(assemble.taxon(e.doc) for e in draft.taxa),
+        characters=tuple(assemble.character(e.doc) for e in draft.characters),
+        scores=tuple(
+            assemble.score(taxon, e.id, e.doc) for taxon, own in draft.scores.items() for e in own
+        ),
+        labels=tuple(assemble.label(e.doc) for e in draft.labels),
+        couplets=tuple(assemble.couplet(e.doc) for e in draft.couplets),
+        sources=tuple(assemble.source(e.id, e.doc) for e in draft.sources),
+        checks=tuple(assemble.check(e.doc) for e in draft.checks),
+    )
+
+
+def digest(key: Key) -> str:
+    """SHA-256, as 64 hex digits, of the key's content; order of taxa and scores is no content."""
+    text = json.dumps(documents(key), ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+    return hashlib.sha256(text.encode()).hexdigest()
+
+
+def list_keys(folder: Path) -> tuple[KeyEntry, ...]:
+    """The key folders directly below `folder`, by title; only their key.yaml is read."""
+    if not folder.is_dir():
+        return ()
+    found = (_listed(file.parent) for file in folder.glob("*/key.yaml"))
+    return tuple(sorted(found, key=lambda entry: (entry.title.casefold(), entry.id)))
+
+
+def _listed(folder: Path) -> KeyEntry:
+    yaml, problems = read_yaml(folder / "key.yaml")
+    said = yaml.plain if yaml is not None and isinstance(yaml.plain, dict) else {}
+    title, version = said.get("title"), said.get("version")
+    if isinstance(title, str) and isinstance(version, str):
+        return KeyEntry(folder=folder, id=folder.name, title=title, version=version)
+    problem = str(problems[0]) if problems else f"{folder.name}/key.yaml has no title or version."
+    return KeyEntry(folder=folder, id=folder.name, title=folder.name, problem=problem)
