@@ -9,7 +9,7 @@ import numpy as np
 from idkey.engine.checks import failed_checks
 from idkey.engine.compile import compile_key
 from idkey.engine.matrix import Matrix
-from idkey.engine.separation import surely
+from idkey.engine.separation import by_print, surely
 from idkey.engine.walk import graph, reachable
 from idkey.model.character import Look, Reliability
 from idkey.model.couplet import Couplet, Lead
@@ -64,22 +64,22 @@ def audit(key: Key) -> tuple[Remark, ...]:
 
 
 def pairs(matrix: Matrix) -> tuple[Remark, ...]:
-    """Pairs of taxa that no character separates surely, or only fragile ones do.
+    """Pairs of taxa whose scores no character sets apart, or only fragile ones do.
 
-    Fragile is: of low reliability, of one sex or stage only, or to be seen only by handling
-    or on a dead animal.
+    Fragile is: of low reliability, of one sex only, to be seen only by handling or on a dead
+    animal, or a pair of printed ranges that more specimens might bring together.
     """
     characters = matrix.key.characters
     sound = np.array([_sound(matrix, n) for n in range(len(characters))], bool)
     found = []
     for row, taxon in enumerate(matrix.taxa):
-        apart = surely(matrix, row)
+        apart, firm = by_print(matrix, row), surely(matrix, row)
         for other in range(row + 1, len(matrix.taxa)):
             both = (taxon, matrix.taxa[other])
             names = tuple(characters[n].id for n in np.flatnonzero(apart[other]))
             if not names:
                 found.append(Remark(weakness=Weakness.INSEPARABLE, about=both))
-            elif not (apart[other] & sound).any():
+            elif not (firm[other] & sound).any():
                 found.append(Remark(weakness=Weakness.FRAGILE, about=both, detail=names))
     return tuple(found)
 
@@ -94,7 +94,7 @@ def _idle(matrix: Matrix) -> list[Remark]:
     """Characters that separate no pair, and states no taxon shows."""
     used = np.zeros(len(matrix.key.characters), bool)
     for row in range(len(matrix.taxa)):
-        used |= surely(matrix, row).any(axis=0)
+        used |= by_print(matrix, row).any(axis=0)
     found = [
         Remark(weakness=Weakness.IDLE_CHARACTER, about=(character.id,))
         for character, decides in zip(matrix.key.characters, used, strict=True)
@@ -164,8 +164,13 @@ def _against_matrix(
         taxa = reach.get(lead.to, frozenset()) if lead.to else frozenset(lead.taxa)
         wrong = tuple(sorted(taxon for taxon in taxa if not agrees(key, taxon, lead)))
         if wrong:
-            found.append(Remark(weakness=Weakness.COUPLET_AGAINST_MATRIX,
-                                about=(couplet.id, str(number)), detail=wrong))  # fmt: skip
+            found.append(
+                Remark(
+                    weakness=Weakness.COUPLET_AGAINST_MATRIX,
+                    about=(couplet.id, str(number)),
+                    detail=wrong,
+                )
+            )
     return found
 
 
@@ -207,7 +212,10 @@ def _labels(key: Key) -> list[Remark]:
 
 def _checks(key: Key) -> list[Remark]:
     return [
-        Remark(weakness=Weakness.FAILED_CHECK, about=(result.check.id,),
-               detail=(*result.wrongly_excluded, *result.wrongly_kept))
+        Remark(
+            weakness=Weakness.FAILED_CHECK,
+            about=(result.check.id,),
+            detail=(*result.wrongly_excluded, *result.wrongly_kept),
+        )
         for result in failed_checks(key)
-    ]  # fmt: skip
+    ]

@@ -167,9 +167,12 @@ def _weight_of_light(light: Array) -> Array:
 
 def _hue(hue: Array) -> Array:
     return np.asarray(
-        1 - 0.17 * _cos(hue - 30) + 0.24 * _cos(2 * hue)
-        + 0.32 * _cos(3 * hue + 6) - 0.20 * _cos(4 * hue - 63)
-    )  # fmt: skip
+        1
+        - 0.17 * _cos(hue - 30)
+        + 0.24 * _cos(2 * hue)
+        + 0.32 * _cos(3 * hue + 6)
+        - 0.20 * _cos(4 * hue - 63)
+    )
 
 
 def _sin(degrees: Array) -> Array:

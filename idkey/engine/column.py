@@ -44,8 +44,13 @@ def compiled_column(key: Key, character: Character, specimen: Specimen, care: Ca
     do those whose `requires` character never shows what is asked for.
     """
     cells = tuple(_cell(key, taxon.id, character, specimen) for taxon in key.taxa)
-    absent = np.array([_absent(cell) or _ruled_by_requirement(key, t.id, character, cell)
-                       for t, cell in zip(key.taxa, cells, strict=True)], bool)  # fmt: skip
+    absent = np.array(
+        [
+            _absent(cell) or _ruled_by_requirement(key, t.id, character, cell)
+            for t, cell in zip(key.taxa, cells, strict=True)
+        ],
+        bool,
+    )
     known = np.array([any(s for _, s in cell) for cell in cells], bool) | absent
     whole = np.array([all(s for _, s in cell) for cell in cells], bool) | absent
     error = error_rate(character, care)
@@ -61,8 +66,14 @@ def compiled_column(key: Key, character: Character, specimen: Specimen, care: Ca
         shown = (1 - doubt) * shown + doubt * shares.sum(axis=1, keepdims=True) / shown.shape[1]
     if absent.any():
         shown, possible = _with_absent(shown, possible, absent, error)
-    return Column(shown=shown * known[:, None], known=known, whole=whole, absent=absent,
-                  possible=possible, bells=bells)  # fmt: skip
+    return Column(
+        shown=shown * known[:, None],
+        known=known,
+        whole=whole,
+        absent=absent,
+        possible=possible,
+        bells=bells,
+    )
 
 
 def _cell(key: Key, taxon: str, character: Character, specimen: Specimen) -> tuple[Part, ...]:

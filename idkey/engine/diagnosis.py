@@ -115,8 +115,10 @@ def _gain(need: tuple[int, ...], mask: int) -> int:
 def _greedy(masks: Sequence[int], need: tuple[int, ...]) -> tuple[int, ...]:
     chosen: list[int] = []
     while need[0]:
-        number = max((n for n in range(len(masks)) if n not in chosen),
-                     key=lambda n: (_gain(need, masks[n]), -n))  # fmt: skip
+        number = max(
+            (n for n in range(len(masks)) if n not in chosen),
+            key=lambda n: (_gain(need, masks[n]), -n),
+        )
         chosen.append(number)
         need = _after(need, masks[number])
     return tuple(chosen)

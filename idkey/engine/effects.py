@@ -25,8 +25,11 @@ def effects(matrix: Matrix, case: Case, prior: Prior | None = None) -> tuple[Eff
     for finding in case.findings:
         if not usable(matrix, finding):
             support = float(whole.support[whole.leader])
-            found.append(Effect(character=finding.character, ruled_out=(), gain_bits=0.0,
-                                leader_support=support))  # fmt: skip
+            found.append(
+                Effect(
+                    character=finding.character, ruled_out=(), gain_bits=0.0, leader_support=support
+                )
+            )
             continue
         rest = tuple(f for f in case.findings if f is not finding)
         without = weigh(matrix, replace(case, findings=rest), used)

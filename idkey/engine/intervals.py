@@ -50,8 +50,11 @@ def unseen_chance(lot: int, wrong: int, examined: int, found: int = 0) -> float:
     """
     if not (0 <= wrong <= lot and 0 <= examined <= lot):
         raise ValueError("a lot cannot hold more wrong or examined animals than animals")
-    ways = sum(comb(wrong, k) * comb(lot - wrong, examined - k) for k in range(found + 1)
-               if examined - k >= 0)  # fmt: skip
+    ways = sum(
+        comb(wrong, k) * comb(lot - wrong, examined - k)
+        for k in range(found + 1)
+        if examined - k >= 0
+    )
     return ways / comb(lot, examined)
 
 

@@ -104,8 +104,18 @@ def number_column(
     reach = _range(share, low, high, sd, edge)
     least, most = _limits(cells, absent, noise=noise, count=count)
     edges = _edges(share, low, high, sd, reach)
-    bells = Bells(share=share, low=low, high=high, sd=sd, least=least, most=most, edges=edges,
-                  range=reach, error=error, noise=noise)  # fmt: skip
+    bells = Bells(
+        share=share,
+        low=low,
+        high=high,
+        sd=sd,
+        least=least,
+        most=most,
+        edges=edges,
+        range=reach,
+        error=error,
+        noise=noise,
+    )
     return bells, _bin_shares(bells)
 
 
@@ -147,8 +157,11 @@ def _limits(
         if absent[taxon]:
             least[taxon], most[taxon] = np.inf, -np.inf
         elif all(score is not None for _, score in cell):
-            ends = [limits(score.value, noise=noise, count=count) for _, score in cell
-                    if score and isinstance(score.value, Spans)]  # fmt: skip
+            ends = [
+                limits(score.value, noise=noise, count=count)
+                for _, score in cell
+                if score and isinstance(score.value, Spans)
+            ]
             least[taxon] = min((a for a, _ in ends), default=np.inf)
             most[taxon] = max((b for _, b in ends), default=-np.inf)
     return least, most

@@ -45,10 +45,16 @@ def questions(
     wary = any(c.stake is Stake.HAZARD for c in assessment.cautions)
     apart, leading = _splits(matrix, support)
     found = [
-        _question(matrix, case, n, bits=(float(bits[n]), float(worth[n])), wary=wary,
-                  splits=(int(apart[n]), leading))
+        _question(
+            matrix,
+            case,
+            n,
+            bits=(float(bits[n]), float(worth[n])),
+            wary=wary,
+            splits=(int(apart[n]), leading),
+        )
         for n in range(len(matrix.key.characters))
-    ]  # fmt: skip
+    ]
     return tuple(sorted(found, key=lambda q: (q.blocked is not None, -q.value, q.character)))
 
 

@@ -38,6 +38,25 @@ def surely(matrix: Matrix, row: int) -> NDArray[np.bool_]:
     return np.asarray(apart, bool)
 
 
+def by_print(matrix: Matrix, row: int) -> NDArray[np.bool_]:
+    """Characters on which the scores as printed have nothing in common, `surely` included.
+
+    Printed ranges that do not overlap count here even where few specimens stand behind them.
+
+    Returns:
+        Shape (taxa, characters); the row of the taxon itself is False.
+    """
+    apart = surely(matrix, row)
+    for number, bells in matrix.numbers.items():
+        there = bells.share > 0
+        low = np.where(there, bells.low, np.inf).min(axis=0)
+        high = np.where(there, bells.high, -np.inf).max(axis=0)
+        gap = (low > high[row]) | (high < low[row])
+        apart[:, number] |= gap & matrix.whole[:, number] & matrix.whole[row, number]
+    apart[row] = False
+    return apart
+
+
 def partly(matrix: Matrix, row: int, least: float = 0.25) -> NDArray[np.bool_]:
     """Characters whose shown values differ by at least `least` in total variation.
 

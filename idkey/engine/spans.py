@@ -21,6 +21,9 @@ SHOULDER = 0.15
 REACH = 2.576
 """Standard deviations from the middle beyond which a number conflicts (99 % inside)."""
 
+COUNT_SLACK = 0.4
+"""Room around a whole number; with an ordinary counting error one tooth off conflicts."""
+
 _SIZES = (2, 3, 4, 5, 10, 15, 20, 30, 50, 100)
 _D2 = (1.128, 1.693, 2.059, 2.326, 3.078, 3.472, 3.735, 4.086, 4.498, 5.015)
 
@@ -94,7 +97,7 @@ def limits(spans: Spans, *, noise: float, count: bool = False) -> tuple[float, f
         count: Whether the character is a count.
     """
     n = spans.n or UNKNOWN_N
-    slack = 0.5 if count else 0.0
+    slack = COUNT_SLACK if count else 0.0
     if spans.mean is not None and spans.sd is not None:
         reach = REACH * (spans.sd**2 * (1 + 1 / n) + noise**2) ** 0.5
         return spans.mean - reach, spans.mean + reach

@@ -138,5 +138,11 @@ def cost(tree: Tree, splits: Splits, weights: Weights) -> Cost:
         price = float(splits.effort[here.division])
         todo += [(below, depth + 1, spent + price) for _, below in here.branches]
     bound = entropy_bits(weights) / float(np.log2(widest))
-    return Cost(questions=questions, effort=effort, most_questions=deepest,
-                most_effort=dearest, bound=bound, leaves=leaves)  # fmt: skip
+    return Cost(
+        questions=questions,
+        effort=effort,
+        most_questions=deepest,
+        most_effort=dearest,
+        bound=bound,
+        leaves=leaves,
+    )

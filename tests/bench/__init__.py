@@ -1,0 +1,1 @@
+"""Benches: run by hand, figures go into docs/."""

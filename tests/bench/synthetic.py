@@ -46,19 +46,31 @@ def world(seed: int, *, taxa: int = 12, polymorphic: float = 0.12, unscored: flo
         for n, c in enumerate(characters)
     )
     names = tuple(_taxon(number) for number in range(taxa))
-    truth = Key(id=f"made-up-{seed}", title="", version="1.0.0", taxa=names,
-                characters=characters, scores=scores)  # fmt: skip
+    truth = Key(
+        id=f"made-up-{seed}",
+        title="",
+        version="1.0.0",
+        taxa=names,
+        characters=characters,
+        scores=scores,
+    )
     kept = tuple(s for s in scores if chance.random() >= unscored)
-    known = Key(id=truth.id, title="", version="1.0.0", taxa=names, characters=characters,
-                scores=kept)  # fmt: skip
+    known = Key(
+        id=truth.id, title="", version="1.0.0", taxa=names, characters=characters, scores=kept
+    )
     return World(truth, known, {c.id: float(chance.uniform(0.05, 0.15)) for c in characters})
 
 
 def _taxon(number: int) -> Taxon:
     danger = Danger.SIGNIFICANT if number in (1, 9) else Danger.MILD
     listed = Permit(cites="II") if number in (3, 8) else Permit()
-    return Taxon(id=f"taxon_{number}", name=f"Genus{number // 4} species{number}",
-                 family="Madeupidae", hazard=Hazard(level=danger), permit=listed)  # fmt: skip
+    return Taxon(
+        id=f"taxon_{number}",
+        name=f"Genus{number // 4} species{number}",
+        family="Madeupidae",
+        hazard=Hazard(level=danger),
+        permit=listed,
+    )
 
 
 def _characters(chance: np.random.Generator) -> tuple[Character, ...]:
@@ -66,13 +78,27 @@ def _characters(chance: np.random.Generator) -> tuple[Character, ...]:
     for number, states in enumerate(STATES):
         kind = Kind.ORDINAL if number in (12, 13, 20, 21) else Kind.CATEGORICAL
         found.append(
-            Character(id=f"c{number}", name=f"Character {number}", question="", kind=kind,
-                      looks=(LOOKS[int(chance.integers(3))],), reliability=Reliability.MEDIUM,
-                      states=tuple(State(id=f"s{s}", label="") for s in range(states)))
-        )  # fmt: skip
+            Character(
+                id=f"c{number}",
+                name=f"Character {number}",
+                question="",
+                kind=kind,
+                looks=(LOOKS[int(chance.integers(3))],),
+                reliability=Reliability.MEDIUM,
+                states=tuple(State(id=f"s{s}", label="") for s in range(states)),
+            )
+        )
     for number in range(3):
-        found.append(Character(id=f"m{number}", name=f"Measure {number}", question="", unit="mm",
-                               kind=Kind.MEASUREMENT, looks=(Look.ABOVE,)))  # fmt: skip
+        found.append(
+            Character(
+                id=f"m{number}",
+                name=f"Measure {number}",
+                question="",
+                unit="mm",
+                kind=Kind.MEASUREMENT,
+                looks=(Look.ABOVE,),
+            )
+        )
     return tuple(found)
 
 

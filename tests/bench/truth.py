@@ -3,23 +3,18 @@
 Run: ``python -m tests.bench.truth [--keys 20] [--animals 300] [--out docs/truth.md]``
 """
 
-import argparse
-import sys
-import time
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 import numpy as np
 
 from idkey.engine.assess import assess
-from idkey.engine.compile import compile_key
 from idkey.engine.matrix import Matrix
 from idkey.engine.questions import questions
 from idkey.engine.result import Assessment, Level, Stake, VerdictKind
-from idkey.engine.simulate import Animal, animal, looked_at
+from idkey.engine.simulate import Animal, looked_at
 from idkey.model.case import Aim, Case, Claim
 from idkey.model.key import Key
-from idkey.model.label import Label
 
 MOST = 16
 """Answers after which a keeper gives up."""
@@ -86,8 +81,9 @@ def run(
 ) -> dict[str, float]:
     """One animal asked to the end; what the engine said, and whether that was right."""
     key = matrix.key
-    case = Case(id="bench", key=key.id, specimen=matrix.specimen, aim=setting.aim,
-                claim=claim or Claim())  # fmt: skip
+    case = Case(
+        id="bench", key=key.id, specimen=matrix.specimen, aim=setting.aim, claim=claim or Claim()
+    )
     seen = assess(matrix, case)
     row = {"to95": float("nan"), "decided_at": float("nan"), "hazard_lost": 0.0, "effort": 0.0}
     asked = 0
@@ -95,8 +91,9 @@ def run(
         name = choose(matrix, seen, chance)
         if name is None:
             break
-        finding = looked_at(truth or key, drawn, name, chance, error=setting.error(name),
-                            blind=setting.blind)  # fmt: skip
+        finding = looked_at(
+            truth or key, drawn, name, chance, error=setting.error(name), blind=setting.blind
+        )
         case = case.observe(finding)
         seen = assess(matrix, case)
         asked += 1

@@ -8,7 +8,6 @@ import numpy as np
 import pytest
 from scipy import stats
 from sklearn.metrics import mutual_info_score
-from tests.engine.small_keys import binary_key, key_of, states_character
 
 from idkey.engine.build import grow
 from idkey.engine.compile import compile_key
@@ -23,15 +22,25 @@ from idkey.engine.weighing import weigh
 from idkey.model.case import Case, Finding
 from idkey.model.couplet import Sees
 from idkey.model.score import Shows
+from tests.engine.small_keys import binary_key, key_of, states_character
 
 QUINLAN = "Quinlan 1986, Machine Learning 1: 81-106, table 1 and section 4 (table from memory)"
 WEATHER = [
-    "sunny hot high false N", "sunny hot high true N", "overcast hot high false P",
-    "rain mild high false P", "rain cool normal false P", "rain cool normal true N",
-    "overcast cool normal true P", "sunny mild high false N", "sunny cool normal false P",
-    "rain mild normal false P", "sunny mild normal true P", "overcast mild high true P",
-    "overcast hot normal false P", "rain mild high true N",
-]  # fmt: skip
+    "sunny hot high false N",
+    "sunny hot high true N",
+    "overcast hot high false P",
+    "rain mild high false P",
+    "rain cool normal false P",
+    "rain cool normal true N",
+    "overcast cool normal true P",
+    "sunny mild high false N",
+    "sunny cool normal false P",
+    "rain mild normal false P",
+    "sunny mild normal true P",
+    "overcast mild high true P",
+    "overcast hot normal false P",
+    "rain mild high true N",
+]
 ATTRIBUTES = ("outlook", "temperature", "humidity", "windy")
 
 
@@ -110,8 +119,10 @@ def test_support_is_the_normalised_likelihood_of_willcox_et_al_1980(result, scor
         for t, row in enumerate(POSITIVE)
     }
     findings = tuple(Finding(character=f"test{n}", states=(s,)) for n, s in enumerate(result))
-    by_hand = [math.prod(p if s == "+" else 1 - p for p, s in zip(row, result, strict=True))
-               for row in POSITIVE]  # fmt: skip
+    by_hand = [
+        math.prod(p if s == "+" else 1 - p for p, s in zip(row, result, strict=True))
+        for row in POSITIVE
+    ]
 
     found = weigh(compile_key(key_of(characters, table)), Case(id="1", key="k", findings=findings))
 
@@ -152,17 +163,22 @@ NEWCOMBE = "Newcombe 1998, Statistics in Medicine 17: 857-872, table I, method 3
 
 @pytest.mark.parametrize(
     ("hits", "trials", "low", "high"),
-    [(81, 263, 0.2553, 0.3662), (15, 148, 0.0624, 0.1605), (0, 20, 0.0, 0.1611),
-     (1, 29, 0.0061, 0.1718)],
-)  # fmt: skip
+    [
+        (81, 263, 0.2553, 0.3662),
+        (15, 148, 0.0624, 0.1605),
+        (0, 20, 0.0, 0.1611),
+        (1, 29, 0.0061, 0.1718),
+    ],
+)
 def test_wilson_intervals_of_newcombe_1998_table_1(hits, trials, low, high):
     found = wilson(hits, trials)
 
     assert (round(found.low, 4), round(found.high, 4)) == (low, high), NEWCOMBE
 
 
-@pytest.mark.parametrize(("lot", "wrong", "examined", "found"), [(50, 5, 10, 0), (100, 7, 31, 2),
-                                                                  (12, 3, 12, 3)])  # fmt: skip
+@pytest.mark.parametrize(
+    ("lot", "wrong", "examined", "found"), [(50, 5, 10, 0), (100, 7, 31, 2), (12, 3, 12, 3)]
+)
 def test_lot_chances_are_hypergeometric_as_in_scipy(lot, wrong, examined, found):
     chance = unseen_chance(lot, wrong, examined, found)
 
@@ -185,13 +201,25 @@ def test_most_wrong_is_the_largest_number_that_could_have_gone_unseen():
 
 
 GOWER = "five patients after Everitt, recomputed; Gower 1971, Biometrics 27: 857-871"
-PATIENTS = np.array([[120, 1, 1, 1, 1], [150, 2, 2, 1, 2], [110, 3, 2, 2, 3], [145, 1, 1, 2, 3],
-                     [120, 1, 1, 2, 1]], float)  # fmt: skip
+PATIENTS = np.array(
+    [[120, 1, 1, 1, 1], [150, 2, 2, 1, 2], [110, 3, 2, 2, 3], [145, 1, 1, 2, 3], [120, 1, 1, 2, 1]],
+    float,
+)
 
 
 def test_gower_similarity_of_the_five_patients():
-    expected = {(0, 1): 0.25, (0, 2): 0.15, (0, 3): 0.475, (0, 4): 0.80, (1, 2): 0.20,
-                (1, 3): 0.175, (1, 4): 0.05, (2, 3): 0.425, (2, 4): 0.35, (3, 4): 0.675}  # fmt: skip
+    expected = {
+        (0, 1): 0.25,
+        (0, 2): 0.15,
+        (0, 3): 0.475,
+        (0, 4): 0.80,
+        (1, 2): 0.20,
+        (1, 3): 0.175,
+        (1, 4): 0.05,
+        (2, 3): 0.425,
+        (2, 4): 0.35,
+        (3, 4): 0.675,
+    }
     ranges = np.ptp(PATIENTS, axis=0)
     matching = np.array([False, True, True, True, True])
 
@@ -226,9 +254,14 @@ def divisions(
         inside = np.isin(np.arange(members), row)
         share[:, 2 * n], share[:, 2 * n + 1] = inside, ~inside
     sees = tuple(Sees(character=f"c{n}", states=(s,)) for n in range(len(rows)) for s in "01")
-    return Splits(share=share, known=np.ones((members, len(rows)), bool), sees=sees,
-                  starts=2 * np.arange(len(rows)), character=np.arange(len(rows)),
-                  effort=np.array(effort or [1.0] * len(rows)))  # fmt: skip
+    return Splits(
+        share=share,
+        known=np.ones((members, len(rows)), bool),
+        sees=sees,
+        starts=2 * np.arange(len(rows)),
+        character=np.arange(len(rows)),
+        effort=np.array(effort or [1.0] * len(rows)),
+    )
 
 
 def test_huffman_1952_example_of_thirteen_messages():
@@ -285,7 +318,9 @@ def test_the_built_key_is_the_best_where_plain_greedy_is_not(rows: str, total: i
     assert round(cost(tree, ways, weights).questions * len(matrix), 6) == total
 
 
-COVER = [[int(v) for v in row] for row in "000000 110000 101001 011010 000111 111101".split()]
+COVER = [
+    [int(v) for v in row] for row in ["000000", "110000", "101001", "011010", "000111", "111101"]
+]
 
 
 def test_smallest_test_set_of_the_six_by_six_matrix_is_three_as_by_brute_force():
