@@ -8,11 +8,12 @@ if sys.version_info < (3, 11):  # noqa: UP036 - said before a newer import fails
 
 from idkey.bootstrap import environment, libraries, requirement
 
-USAGE = """Usage: python3 -m tests [--setup-only] [PYTEST ARGUMENTS]
+USAGE = """Usage: python3 -m tests [--setup-only | --which-python] [PYTEST ARGUMENTS]
 
 Makes the environment where it is missing, then runs the tests (all of them without arguments).
 
   --setup-only    make the environment and stop
+  --which-python  the same, and print which Python runs there
   --help          print this; for pytest's own help: python3 -m tests --pytest-help
 """
 
@@ -32,7 +33,9 @@ def main() -> int:
     except libraries.SetUpError as err:
         sys.stderr.write(f"{err}\n")
         return 4
-    if "--setup-only" in argv:
+    if "--which-python" in argv:
+        sys.stdout.write(f"{sys.executable}\n")
+    if {"--setup-only", "--which-python"} & set(argv):
         return 0
     return _run(["--help" if word == "--pytest-help" else word for word in argv])
 

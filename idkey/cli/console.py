@@ -36,20 +36,21 @@ class Console:
             self.shown("")
             raise Stopped from None
 
-    def tell(self, text: str, indent: str = "") -> None:
-        """Show a text, wrapped line by line."""
+    def tell(self, text: str, indent: str = "", bullet: str = "") -> None:
+        """Show a text, wrapped line by line; a bullet stands before the first."""
         for line in text.splitlines() or [""]:
-            further = indent + " " * (len(line) - len(line.lstrip()))
-            self.shown(textwrap.fill(line, WIDTH, initial_indent=indent, subsequent_indent=further))
+            first, further = indent + bullet, indent + " " * len(bullet)
+            self.shown(textwrap.fill(line, WIDTH, initial_indent=first, subsequent_indent=further))
 
-    def choose(self, title: str, options: Sequence[str], default: int = 0) -> int:
+    def choose(self, title: str, options: Sequence[str], default: int | None = 0) -> int:
         """The number, from 0, of the option chosen; an empty answer takes the default."""
         self.tell(title)
         for number, option in enumerate(options, start=1):
-            self.tell(f"{number}  {option}", indent="  ")
+            self.tell(option, indent="  ", bullet=f"{number}  ")
+        usual = "" if default is None else f" [{default + 1}]"
         while True:
-            answer = self.ask(f"1-{len(options)} [{default + 1}]:")
-            if not answer:
+            answer = self.ask(f"1-{len(options)}{usual}:")
+            if not answer and default is not None:
                 return default
             if answer.isdecimal() and 1 <= int(answer) <= len(options):
                 return int(answer) - 1

@@ -100,4 +100,4 @@ def _state(character: Character, name: str) -> str:
     for state in character.states:
         if name.casefold() in (state.id.casefold(), state.label.casefold()):
             return state.id
-    raise unknown(f"state of {character.id}", name, character.state_ids)
+    raise unknown(f"{character.id} state", name, character.state_ids)

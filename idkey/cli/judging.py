@@ -13,6 +13,7 @@ from idkey.engine.priors import label_prior
 from idkey.engine.questions import questions
 from idkey.engine.result import Assessment, Level, Question, VerdictKind
 from idkey.model.case import Care, Case, Specimen
+from idkey.model.character import Look
 from idkey.model.key import Key
 
 
@@ -25,8 +26,12 @@ class Judgement:
 
     @property
     def open(self) -> tuple[Question, ...]:
-        """Questions that may be asked now and would tell something."""
-        return tuple(q for q in self.questions if q.blocked is None and q.value > 0)
+        """Questions on a live animal that may be asked now and would tell something."""
+        return tuple(
+            question
+            for question in self.questions
+            if question.blocked is None and question.value > 0 and question.look is not Look.DEAD
+        )
 
     @property
     def decided(self) -> bool:

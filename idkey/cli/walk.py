@@ -21,7 +21,7 @@ from idkey.report.words import (
     why_question,
 )
 
-COMMANDS = "?  cannot see it    u  undo    o  another question    why  reasons    stop  finish"
+COMMANDS = "? cannot see it   u undo   o another question   why   stop"
 SHOWN = 5
 """Taxa of the line-up shown after each answer."""
 
@@ -42,41 +42,47 @@ class Walk:
 
     def to_the_end(self) -> Case:
         """Ask until the person stops or nothing is left to ask; the case then."""
-        told: Case | None = None
+        told: tuple[Case, str] | None = None
         try:
             while True:
                 judgement = judged(self._key, self.case)
-                if self.case is not told:
+                if told is None or told[0] is not self.case:
                     self._tell_standing(judgement)
-                    told = self.case
                 character = self._next(judgement)
                 if character is None:
                     return self.case
+                if told != (self.case, character.id):
+                    self._put(judgement, character)
+                told = (self.case, character.id)
                 self._take(judgement, character, self._console.ask(">"))
         except Stopped:
             return self.case
 
     def _next(self, judgement: Judgement) -> Character | None:
-        """Put the next question; None when there is none."""
-        offered = judgement.open
-        wanted = [question for question in offered if question.character == self._wanted]
+        """The character asked for, else the best one; None when nothing is left to ask."""
+        offered = [question.character for question in judgement.open]
         if not offered:
             step = next_step(self._key, judgement.assessment, judgement.questions)
             self._console.tell(step)
             return None
-        question = (wanted or offered)[0]
-        character = self._key.character[question.character]
-        self._console.tell(f"\n{character.question}  [{character.name}]")
-        looks = look_words(question.look).rstrip(".")
-        self._console.tell(f"{looks}. {character.how} {character.pitfalls}".strip(), indent="  ")
+        return self._key.character[self._wanted if self._wanted in offered else offered[0]]
+
+    def _put(self, judgement: Judgement, character: Character) -> None:
+        """Show a question with its answers."""
+        tell = self._console.tell
+        look = next(q.look for q in judgement.questions if q.character == character.id)
+        tell(f"\n{character.question}  [{character.name}]")
+        means = look_words(look)
+        words = (f"{means[:1].upper()}{means[1:]}.", character.how, character.pitfalls)
+        tell(" ".join(filter(None, words)), indent="  ")
         for number, state in enumerate(character.states, start=1):
             detail = f" – {state.detail}" if state.detail else ""
-            self._console.tell(f"{number}  {state.label}{detail}", indent="  ")
-        example = f"12.5 or 12.5±0.3, in {character.unit or 'plain numbers'}"
-        several = "1   1,2 one of these   !1 not this   1? likely   1?? a guess"
-        self._console.tell(example if character.kind.numeric else several, indent="  ")
-        self._console.tell(COMMANDS, indent="  ")
-        return character
+            tell(f"{state.label}{detail}", indent="  ", bullet=f"{number}  ")
+        unit = f" in {character.unit}" if character.unit else ""
+        counted = f"a number{unit}, such as 12.5 or 12.5±0.3"
+        several = "1 seen   1,2 one of these   !1 not this   1? likely   1?? a guess"
+        tell(counted if character.kind.numeric else several, indent="  ")
+        tell(COMMANDS, indent="  ")
 
     def _take(self, judgement: Judgement, character: Character, answer: str) -> None:
         """Do what was typed."""
@@ -116,13 +122,17 @@ class Walk:
         assessment = judgement.assessment
         self._console.tell(f"\n{verdict_sentence(self._key, assessment)}")
         for caution in assessment.cautions:
-            self._console.tell(f"! {caution_sentence(self._key, caution)}")
+            self._console.tell(caution_sentence(self._key, caution), bullet="! ")
+        if not assessment.verdict.answers:
+            return
+        if judgement.decided:
+            self._console.tell("That decides; 'stop' writes it down, more answers may refine it.")
         for candidate in assessment.standing[:SHOWN]:
             name = name_of(self._key, candidate.taxon)
             self._console.tell(f"{candidate.support:6.1%}  {name}", indent="  ")
         more = len(assessment.standing) - SHOWN
         rest = f"{more} more, " if more > 0 else ""
-        self._console.tell(f"{rest}{len(assessment.ruled_out)} ruled out", indent="          ")
+        self._console.tell(f"{rest}{len(assessment.ruled_out)} ruled out", indent=" " * 10)
 
     def _tell_reasons(self, judgement: Judgement, character: Character) -> None:
         """Why this question is asked, what was found, and what ruled taxa out."""
