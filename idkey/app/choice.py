@@ -1,0 +1,49 @@
+"""A drop-down list with a chevron in the colours of the theme."""
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
+from PySide6.QtWidgets import QComboBox
+
+from idkey.app.theme import Theme
+
+
+class Choice(QComboBox):
+    """A drop-down list.
+
+    Args:
+        name: What is chosen, for readers that speak and as tool tip.
+        theme: The look.
+    """
+
+    def __init__(self, name: str, theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+        self.setAccessibleName(name)
+        self.setToolTip(name)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def choose(self, value: object) -> None:
+        """Choose without telling anybody; nothing happens when it is not on offer."""
+        for row in range(self.count()):
+            if self.itemData(row) == value:
+                self.setCurrentIndex(row)
+                return
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the list, and a chevron."""
+        super().paintEvent(event)
+        px = self._theme.px
+        x = px(14) if self.isRightToLeft() else self.width() - px(14)
+        y, arm = self.height() / 2, px(4)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        pen = QPen(self._theme.colour("soft"), 1.6)
+        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter.setPen(pen)
+        points = [QPointF(x - arm, y - arm / 2), QPointF(x, y + arm / 2), QPointF(x + arm, y - arm / 2)]
+        painter.drawPolyline(QPolygonF(points))
+        painter.end()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Let the pane scroll: a choice is not changed in passing."""
+        event.ignore()

@@ -1,0 +1,256 @@
+"""A state as a tile: a drawing, its words, its number key; and the grid of tiles."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFontMetrics,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
+
+from idkey.app.marks import draw_cross, draw_tick
+from idkey.app.theme import Theme
+from idkey.model.character import State
+
+GAP = 8
+"""Space between tiles, in pixels."""
+
+
+class StateTile(QAbstractButton):
+    """One state that can be marked.
+
+    Args:
+        state: The state.
+        number: Its number key, from 1; 0 for none.
+        theme: The look.
+        parent: Owner.
+    """
+
+    def __init__(
+        self, state: State, number: int, *, theme: Theme, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.state = state
+        self.picture: QPixmap | None = None
+        self.negated = False
+        self._number = number
+        self._theme = theme
+        self.setText(state.label)
+        self.setCheckable(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAttribute(Qt.WidgetAttribute.WA_Hover)
+        self.setAccessibleName(state.label)
+        self.setAccessibleDescription(state.detail)
+        self.setToolTip(state.detail)
+
+    def picture_room(self) -> QSize:
+        """Where the drawing goes: its largest size."""
+        px = self._theme.px
+        return QSize(self.width() - 2 * px(6), self.height() - self._words_height() - px(12))
+
+    def sizeHint(self) -> QSize:
+        """Room for a drawing of 4 : 3 and two lines, or for the words alone."""
+        px = self._theme.px
+        return QSize(px(148), px(152) if self.picture_expected else px(68))
+
+    picture_expected = False
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the tile."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._draw_card(painter)
+        if self.picture is not None:
+            self._draw_picture(painter, self.picture)
+        self._draw_words(painter)
+        self._draw_swatches(painter)
+        self._draw_corners(painter)
+        painter.end()
+
+    def _draw_card(self, painter: QPainter) -> None:
+        colour = self._theme.colour
+        chosen, focus = self.isChecked(), self.hasFocus()
+        ground = "accent_soft" if chosen or self.underMouse() else "raised"
+        if chosen and self.negated:
+            ground = "doubt_soft"
+        edge = ("doubt" if self.negated else "accent") if chosen else "outline"
+        painter.setBrush(colour(ground))
+        painter.setPen(QPen(colour(edge), 2 if chosen else 1))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(2, 2, -2, -2), 9, 9)
+        if focus:
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(colour("ink"), 2))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 10, 10)
+
+    def _draw_picture(self, painter: QPainter, picture: QPixmap) -> None:
+        px = self._theme.px
+        room = self.picture_room()
+        plate = QRectF(px(6), px(6), room.width(), room.height())
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._theme.colour("plate"))
+        painter.drawRoundedRect(plate, 6, 6)
+        size = picture.deviceIndependentSize()
+        painter.drawPixmap(
+            int(plate.center().x() - size.width() / 2),
+            int(plate.center().y() - size.height() / 2),
+            picture,
+        )
+
+    def _draw_words(self, painter: QPainter) -> None:
+        px = self._theme.px
+        high = self._words_height()
+        box = QRect(px(10), self.height() - high - px(5), self.width() - px(20), high)
+        if self.picture is None:
+            box = self.rect().adjusted(px(10), px(20) if self._number else px(8), -px(10), -px(6))
+        font = self._theme.font(13, bold=self.isChecked())
+        painter.setFont(font)
+        painter.setPen(self._theme.colour("ink"))
+        flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+        painter.drawText(box, int(flags), _fitted(self.state.label, QFontMetrics(font), box))
+
+    def _draw_swatches(self, painter: QPainter) -> None:
+        px = self._theme.px
+        side, x = px(14), self.width() - px(10)
+        y = self.height() - self._words_height() - px(24) if self.picture else px(8)
+        for colour in reversed(self.state.colours[:4]):
+            x -= side + 3
+            painter.setPen(QPen(self._theme.colour("outline"), 1))
+            painter.setBrush(QColor(colour))
+            painter.drawRoundedRect(QRectF(x, y, side, side), 3, 3)
+
+    def _draw_corners(self, painter: QPainter) -> None:
+        px, colour = self._theme.px, self._theme.colour
+        side = px(18)
+        if self._number:
+            box = QRectF(px(8), px(8), side, side)
+            painter.setPen(QPen(colour("outline"), 1))
+            painter.setBrush(colour("raised"))
+            painter.drawRoundedRect(box, 4, 4)
+            painter.setPen(colour("ink"))
+            painter.setFont(self._theme.font(11, bold=True))
+            painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(self._number))
+        if self.isChecked():
+            box = QRectF(self.width() - px(8) - side, px(8), side, side)
+            draw = draw_cross if self.negated else draw_tick
+            name = "doubt" if self.negated else "accent"
+            draw(painter, box, colour(name), colour("raised"))
+
+    def _words_height(self) -> int:
+        return self._theme.px(38)
+
+
+class TileGrid(QWidget):
+    """Tiles in as many columns as fit; arrow keys move between them.
+
+    Signals:
+        opened(tile: object): The person wants to see a tile's drawing large.
+    """
+
+    opened = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.tiles: tuple[StateTile, ...] = ()
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+
+    def replace(self, tiles: Iterable[StateTile]) -> None:
+        """Show other tiles."""
+        for old in self.tiles:
+            old.hide()
+            old.deleteLater()
+        self.tiles = tuple(tiles)
+        for tile in self.tiles:
+            tile.setParent(self)
+            tile.show()
+        self._place()
+        self.updateGeometry()
+
+    def heightForWidth(self, width: int) -> int:
+        """Height of all rows at a width."""
+        columns, _, high = self._measures(width)
+        rows = -(-len(self.tiles) // columns)
+        return max(rows * (high + GAP) - GAP, 0)
+
+    def sizeHint(self) -> QSize:
+        """Room for the rows at the width there is."""
+        wide = max(self.width(), 320)
+        return QSize(wide, self.heightForWidth(wide))
+
+    def minimumSizeHint(self) -> QSize:
+        """One column."""
+        return QSize(160, self.heightForWidth(max(self.width(), 320)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the columns to the width."""
+        self._place()
+        self.updateGeometry()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Move between tiles with the arrow keys; show one large with Z."""
+        tile = self.focusWidget()
+        if not isinstance(tile, StateTile) or tile not in self.tiles:
+            super().keyPressEvent(event)
+            return
+        steps = self._steps().get(event.key())
+        if event.key() == Qt.Key.Key_Z:
+            self.opened.emit(tile)
+        elif steps is None:
+            super().keyPressEvent(event)
+        else:
+            there = self.tiles.index(tile) + steps
+            if 0 <= there < len(self.tiles):
+                self.tiles[there].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _steps(self) -> dict[int, int]:
+        columns = self._measures(self.width())[0]
+        forth = -1 if self.isRightToLeft() else 1
+        key = Qt.Key
+        return {
+            key.Key_Left: -forth,
+            key.Key_Right: forth,
+            key.Key_Up: -columns,
+            key.Key_Down: columns,
+        }
+
+    def _measures(self, width: int) -> tuple[int, int, int]:
+        """Columns, width and height of a tile."""
+        if not self.tiles:
+            return 1, width, 0
+        hint = max((t.sizeHint() for t in self.tiles), key=lambda size: size.height())
+        columns = max(1, min(len(self.tiles), (width + GAP) // (hint.width() + GAP)))
+        rows = -(-len(self.tiles) // columns)
+        columns = -(-len(self.tiles) // rows)
+        wide = min((width - GAP * (columns - 1)) // columns, round(hint.width() * 1.6))
+        return columns, wide, hint.height()
+
+    def _place(self) -> None:
+        columns, wide, high = self._measures(self.width())
+        for number, tile in enumerate(self.tiles):
+            row, column = divmod(number, columns)
+            x = column * (wide + GAP)
+            if self.isRightToLeft():
+                x = self.width() - x - wide
+            tile.setGeometry(x, row * (high + GAP), wide, high)
+
+
+def _fitted(text: str, metrics: QFontMetrics, box: QRect) -> str:
+    """The text, cut with an ellipsis where it does not fit the box."""
+    flags = int(Qt.TextFlag.TextWordWrap)
+    if metrics.boundingRect(box, flags, text).height() <= box.height():
+        return text
+    words = text.split(" ")
+    while len(words) > 1:
+        words.pop()
+        shorter = " ".join(words) + " …"
+        if metrics.boundingRect(box, flags, shorter).height() <= box.height():
+            return shorter
+    return metrics.elidedText(text, Qt.TextElideMode.ElideRight, box.width())
