@@ -1,0 +1,172 @@
+"""Marks spread over an outline: hatching, granules, hairs, shaded rims. Nothing here is chance."""
+
+import itertools
+import math
+from collections.abc import Sequence
+
+from idkey.figures.geometry import Outline, Point, Points, area, bounds, depth, inside, smooth
+
+LIGHT = complex(-0.6, -0.8)
+"""Direction the light comes from: upper left, as plates have it."""
+
+_GOLDEN = (math.sqrt(5) - 1) / 2
+
+
+def wobble(index: int, salt: int = 0) -> float:
+    """An even-handed number from -1 to 1 for each `index`, always the same one.
+
+    Source: the golden-ratio sequence, Weyl 1916, Math. Ann. 77: 313-352.
+    """
+    return 2 * (((index + 1) * _GOLDEN + salt * 0.3819) % 1.0) - 1
+
+
+def hatching(ring: Sequence[Point], gap: float, degrees: float = -45) -> tuple[Outline, ...]:
+    """Parallel lines that fill the ring.
+
+    Args:
+        ring: Points of a closed outline.
+        gap: Distance between lines.
+        degrees: Their direction, clockwise from the x axis.
+    """
+    turn = complex(math.cos(math.radians(degrees)), math.sin(math.radians(degrees)))
+    flat = [p / turn for p in ring]
+    low, high = bounds(flat)
+    lines = []
+    for step in range(math.ceil(low.imag / gap), math.floor(high.imag / gap) + 1):
+        crossings = sorted(_crossings(flat, step * gap))
+        for start, end in zip(crossings[::2], crossings[1::2], strict=False):
+            ends = (complex(start, step * gap) * turn, complex(end, step * gap) * turn)
+            lines.append(smooth(ends, closed=False))
+    return tuple(lines)
+
+
+def _crossings(ring: Sequence[Point], height: float) -> list[float]:
+    found = []
+    before = ring[-1]
+    for here in ring:
+        if (here.imag > height) != (before.imag > height):
+            share = (height - here.imag) / (before.imag - here.imag)
+            found.append(here.real + share * (before.real - here.real))
+        before = here
+    return found
+
+
+def scatter(ring: Sequence[Point], gap: float, *, margin: float = 0, jitter: float = 0.3) -> Points:
+    """Points spread over the ring on a shaken triangular grid.
+
+    Args:
+        ring: Points of a closed outline.
+        gap: Distance between neighbours.
+        margin: Distance kept from the border.
+        jitter: How far a point may stray, as a share of `gap`.
+    """
+    low, high = bounds(ring)
+    rows = gap * math.sqrt(3) / 2
+    found = []
+    for row in range(int((high.imag - low.imag) / rows) + 2):
+        for column in range(int((high.real - low.real) / gap) + 2):
+            index = row * 61 + column
+            stray = complex(wobble(index), wobble(index, 3)) * gap * jitter
+            shift = (row % 2) * gap / 2
+            point = low + complex(column * gap + shift, row * rows) + stray
+            if inside(ring, point) and depth(ring, point) >= margin:
+                found.append(point)
+    return tuple(found)
+
+
+def rim(
+    outline: Outline, *, toward: Point, near: float, far: float, spread: float = 0.15
+) -> tuple[Outline, ...]:
+    """Strips along the parts of a closed outline that face a direction.
+
+    Args:
+        outline: The closed outline.
+        toward: The direction faced, any length.
+        near: How far inside the strip starts where it faces the direction fully.
+        far: How far inside it ends there.
+        spread: How much a border must face it to count: 0 is edge-on, 1 is full.
+    """
+    ring = outline.flat(6)
+    way = 1 if area(ring) > 0 else -1
+    unit = toward / abs(toward)
+    count = len(ring)
+    facing = []
+    for index in range(count):
+        along = ring[(index + 1) % count] - ring[index - 1]
+        normal = along * -1j * way / (abs(along) or 1)
+        facing.append((normal, (normal * unit.conjugate()).real))
+    strips = []
+    for run in _runs([f > spread for _, f in facing]):
+        outer, inner = [], []
+        for index in run:
+            normal, much = facing[index]
+            ease = math.sqrt(max(0.0, (much - spread) / (1 - spread)))
+            room = _room(ring, ring[index], -normal, far * ease)
+            outer.append(ring[index] - normal * near * ease * room)
+            inner.append(ring[index] - normal * far * ease * room)
+        if len(run) > 3:
+            strips.append(_strip(outer, inner))
+    return tuple(strips)
+
+
+def _room(ring: Sequence[Point], point: Point, way: Point, far: float) -> float:
+    for share in (1.0, 0.6, 0.3):
+        if inside(ring, point + way * far * share * 1.9):
+            return share
+    return 0.12
+
+
+def _runs(marks: Sequence[bool]) -> list[list[int]]:
+    count = len(marks)
+    if all(marks):
+        return [list(range(count))]
+    first = next(i for i in range(count) if not marks[i])
+    runs: list[list[int]] = [[]]
+    for step in range(count):
+        index = (first + step) % count
+        if marks[index]:
+            runs[-1].append(index)
+        elif runs[-1]:
+            runs.append([])
+    return [run for run in runs if run]
+
+
+def _strip(outer: list[Point], inner: list[Point]) -> Outline:
+    length = sum(abs(b - a) for a, b in itertools.pairwise(outer))
+    step = max(1, round(len(outer) / max(4, min(14, length / 7))))
+    picked = sorted({*range(0, len(outer), step), len(outer) - 1})
+    there = [outer[i] for i in picked]
+    back = [inner[i] for i in reversed(picked)]
+    return smooth(
+        (*there, *back), sharp=(0, len(there) - 1, len(there), len(there) + len(back) - 1)
+    )
+
+
+def hairs(
+    outline: Outline, count: int, *, length: float, start: float = 0, end: float = 1
+) -> tuple[Outline, ...]:
+    """Curved hairs that stand off an outline.
+
+    Args:
+        outline: What they stand on; they point to its outer side.
+        count: How many.
+        length: Length of the longest.
+        start: Share of the way where they begin.
+        end: Share of the way where they stop; past 1 it goes round again.
+    """
+    way = 1 if not outline.closed or area(outline.flat(6)) > 0 else -1
+    found = []
+    for index in range(count):
+        share = start + (end - start) * (index + 0.5 + 0.3 * wobble(index)) / max(count, 1)
+        root, along = outline.at(share % 1.0 if outline.closed else share)
+        lean = complex(1, 0.28 * wobble(index, 5))
+        normal = along * -1j * way * lean / abs(lean)
+        reach = length * (0.72 + 0.28 * wobble(index, 2))
+        bend = along * reach * 0.14 * wobble(index, 7)
+        found.append(
+            smooth(
+                (root, root + normal * reach * 0.55 + bend / 2, root + normal * reach + bend * 1.6),
+                closed=False,
+            )
+        )
+    return tuple(found)

@@ -1,0 +1,1 @@
+"""Parts of a scorpion, drawn from proportions."""
