@@ -1,0 +1,1 @@
+"""The command line and the walk in text, on the shipped keys."""
