@@ -54,7 +54,7 @@ def complaints(
         if inner in seen:
             continue
         seen.add(inner)
-        problem, remedy = _words(detail, inner, document)
+        problem, remedy = _words(detail, (*loc, *inner), document)
         if detail["type"] == "extra_forbidden" or detail["loc"][-1:] == ("[key]",):
             yield yaml.problem_at_key((*loc, *inner), problem, remedy)
         else:
@@ -66,7 +66,7 @@ def _in_file(loc: tuple[int | str, ...], plain: Any) -> Loc:
     found: list[str | int] = []
     for number, step in enumerate(loc):
         inside = isinstance(plain, Mapping) and step in plain
-        if inside or (isinstance(plain, list) and isinstance(step, int)):
+        if inside or (isinstance(plain, list) and isinstance(step, int) and step < len(plain)):
             found.append(step)
             plain = plain[step]
         elif number == len(loc) - 1 and isinstance(plain, Mapping) and step != "[key]":
@@ -80,6 +80,8 @@ def _words(detail: ErrorDetails, loc: Loc, document: type[BaseModel]) -> Said:
     given = detail["input"]
     if len(loc) > 1 and loc[-2] == "shows" and isinstance(loc[-1], str):
         return f"{_quoted(given)} does not say how often '{loc[-1]}' occurs.", _HOW_OFTEN
+    if kind in ("missing", "too_long") and field == "size_mm":
+        return "'size_mm' needs two numbers.", "Write [smallest, largest]; null is unknown."
     if kind == "missing":
         return f"'{field}' is missing.", "Add it."
     if kind == "extra_forbidden":
@@ -87,6 +89,8 @@ def _words(detail: ErrorDetails, loc: Loc, document: type[BaseModel]) -> Said:
     if kind == "string_pattern_mismatch":
         problem, remedy = _PATTERNS.get(field, _NO_ID)
         return f"{_quoted(given)} {problem}.", remedy
+    if kind == "model_type" and "sees" in loc[-2:-1]:
+        return f"'{field}' needs states or a range.", "Write [states], or {low: ..., high: ...}."
     say = _SAY.get(kind)
     if say is None:
         return f"'{field}' has a value that does not fit: {detail['msg']}.", "Correct it."

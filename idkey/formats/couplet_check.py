@@ -16,9 +16,9 @@ def checked_couplets(draft: Draft, known: Known) -> Iterator[Problem]:
     for entry in draft.couplets:
         for index, lead in enumerate(entry.doc.leads):
             yield from _lead(entry, (*entry.loc, "leads", index), lead, known)
-    if draft.couplets:
-        graph = _graph(draft)
-        yield from _circles(draft, graph)
+    graph = _graph(draft)
+    yield from _circles(draft, graph)
+    if draft.couplets and len(draft.couplets) == len(draft.plain["couplets"]):
         yield from _unreachable(draft, graph)
         yield from _forgotten(draft)
 

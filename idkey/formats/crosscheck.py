@@ -68,7 +68,7 @@ def _requirement(entry: Entry[CharacterDoc], known: Known) -> Iterator[Problem]:
         return
     if said := known.unknown("character", needed.character):
         yield yaml.problem((*loc, "character"), *said)
-    elif known.traits[needed.character].numeric:
+    elif known.trait(needed.character).numeric:
         problem = f"'{needed.character}' is a number, so nothing can require a state of it."
         yield yaml.problem((*loc, "character"), problem, "Require a character with states.")
     else:

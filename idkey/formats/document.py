@@ -7,9 +7,9 @@ from pydantic import BaseModel, ConfigDict, Discriminator, Field, StringConstrai
 LONGEST_ID = 100
 LONGEST_TEXT = 20_000
 
-Id = Annotated[
-    str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9_.-]*$", max_length=LONGEST_ID)
-]
+ID_PATTERN = r"^[A-Za-z0-9][A-Za-z0-9_.-]*$"
+
+Id = Annotated[str, StringConstraints(pattern=ID_PATTERN, max_length=LONGEST_ID)]
 Text = Annotated[str, StringConstraints(max_length=LONGEST_TEXT)]
 Words = Annotated[str, StringConstraints(min_length=1, max_length=LONGEST_TEXT)]
 Number = Annotated[float, Field(allow_inf_nan=False)]

@@ -1,5 +1,6 @@
 """A key folder as documents, before anybody has checked what they say about each other."""
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -9,7 +10,7 @@ from pydantic import TypeAdapter, ValidationError
 
 from idkey.formats.character_document import CharacterDoc, CheckDoc, CoupletDoc
 from idkey.formats.complaints import complaints
-from idkey.formats.document import Document
+from idkey.formats.document import ID_PATTERN, Document
 from idkey.formats.key_document import KeyDoc, LabelDoc, SourceDoc
 from idkey.formats.problem import Problem, hint
 from idkey.formats.taxon_document import ScoreDoc, TaxonDoc
@@ -52,6 +53,7 @@ class Draft:
         sources: Usable entries of sources.yaml.
         checks: Usable entries of checks.yaml.
         plain: Every entry with an id per kind, usable or not, as (id, its plain value).
+        lost: Files of which not every id could be read: "characters", "sources" …
         problems: Mistakes so far.
     """
 
@@ -65,10 +67,12 @@ class Draft:
     sources: list[Entry[SourceDoc]] = field(default_factory=list)
     checks: list[Entry[CheckDoc]] = field(default_factory=list)
     plain: dict[str, dict[str, Any]] = field(default_factory=dict)
+    lost: set[str] = field(default_factory=set)
     problems: list[Problem] = field(default_factory=list)
 
 
 _SCORE = TypeAdapter(ScoreDoc)
+_ID = re.compile(ID_PATTERN)
 
 
 def drafted(folder: Path, texts: Texts) -> Draft:
@@ -95,6 +99,8 @@ def _file(draft: Draft, texts: Texts, name: str) -> YamlText | None:
     file = f"{name}.yaml"
     if file not in texts.names and name in _NEEDED and texts.found:
         draft.problems.append(start_of(draft.folder / file, f"The key has no {file}.", "Add it."))
+    if file in texts.names and file not in texts.files:
+        draft.lost.add(name)
     return texts.files.get(file)
 
 
@@ -125,6 +131,7 @@ def _inside(draft: Draft, name: str, yaml: YamlText | None) -> Any:
     if yaml is None or yaml.plain is None:
         return None
     if not isinstance(yaml.plain, dict):
+        draft.lost.add(name)
         draft.problems.append(
             yaml.problem((), f"The file does not start with '{name}:'.", f"Write '{name}:' above.")
         )
@@ -145,6 +152,7 @@ def _listed(
     if yaml is None or found is None:
         return
     if not isinstance(found, list):
+        draft.lost.add(name)
         remedy = "Start each entry with a dash."
         draft.problems.append(yaml.problem((name,), f"'{name}' needs a list.", remedy))
         return
@@ -156,8 +164,10 @@ def _listed(
             draft.problems.append(
                 yaml.problem((*loc, "id"), problem, "Give one of them another id.")
             )
-        elif isinstance(own, str):
+        elif isinstance(own, str) and _ID.fullmatch(own):
             known[own] = plain
+        else:
+            draft.lost.add(name)
         entry = _entry(draft, document, yaml, loc, plain)
         if entry is not None:
             yield entry
@@ -171,6 +181,7 @@ def _named(
     if yaml is None or found is None:
         return
     if not isinstance(found, dict):
+        draft.lost.add(name)
         remedy = "Write 'id:' and below it the fields."
         draft.problems.append(yaml.problem((name,), f"'{name}' needs named entries.", remedy))
         return
@@ -224,6 +235,11 @@ def _scores(draft: Draft, yaml: YamlText, scores: Mapping[str, Any]) -> Iterator
             if entry is not None:
                 yield entry
             continue
+        if not cell:
+            problem = f"The list of scores of '{character}' is empty."
+            draft.problems.append(
+                yaml.problem(("scores", character), problem, "Add a score, or remove the line.")
+            )
         for index, plain in enumerate(cell):
             entry = _score(draft, yaml, ("scores", character, index), plain)
             if entry is not None:

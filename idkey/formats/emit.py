@@ -9,7 +9,8 @@ from idkey.formats.yaml_text import Loc
 
 _IN_BLOCK = re.compile(r"[^\W\d_](?:[\w.()/+;,'-]|[ ](?=\S))*")
 _IN_FLOW = re.compile(r"[^\W\d_](?:[\w.()/+;'-]|[ ](?=\S))*")
-_RESERVED = frozenset(("null", "true", "false", "yes", "no", "on", "off", "y", "n", "nan", "inf"))
+_VERSION = re.compile(r"[0-9]+\.[0-9]+\.[0-9]+")
+_RESERVED = frozenset(("null", "true", "false", "yes", "no", "on", "off", "nan", "inf"))
 _UNSAFE = re.compile("[\x7f-\x9f\u2028\u2029\ufeff\ufffe\uffff\ud800-\udfff]")
 
 Line = tuple[Loc, str]
@@ -96,6 +97,8 @@ def scalar(value: Any, plain: re.Pattern[str] = _IN_BLOCK) -> str:
     if not isinstance(value, str):
         return repr(value)
     if plain.fullmatch(value) and value.lower() not in _RESERVED:
+        return value
+    if _VERSION.fullmatch(value):
         return value
     quoted = json.dumps(value, ensure_ascii=False)
     return _UNSAFE.sub(lambda sign: f"\\u{ord(sign[0]):04x}", quoted)

@@ -16,6 +16,7 @@ _PLACES = {
     "source": "sources.yaml",
     "couplet": "couplets.yaml",
 }
+_FILES = {"character": "characters", "source": "sources", "couplet": "couplets"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,7 @@ class Known:
         self.taxa = tuple(draft.plain.get("taxa", {}))
         self.sources = frozenset(draft.plain.get("sources", {}))
         self.couplets = tuple(draft.plain.get("couplets", {}))
+        self._lost = {kind for kind, file in _FILES.items() if file in draft.lost}
         self.traits = {n: _trait(p) for n, p in draft.plain.get("characters", {}).items()}
         self._ids = {
             "taxon": frozenset(self.taxa),
@@ -56,13 +58,17 @@ class Known:
 
         Args:
             kind: "taxon", "character", "source" or "couplet".
-            word: The id that was used.
+            word: The id that was used; anything will do while the entries cannot be read.
         """
         ids = self._ids[kind]
-        if word in ids:
+        if word in ids or kind in self._lost:
             return None
         otherwise = f"Correct it, or add it to {_PLACES[kind]}."
         return f"Unknown {kind} '{word}'.", hint(word, sorted(ids), otherwise)
+
+    def trait(self, character: str) -> Trait:
+        """What is known of that character; nothing while its entry cannot be read."""
+        return self.traits.get(character, Trait("", ()))
 
     def each(self, kind: str, words: Iterable[str], yaml: YamlText, loc: Loc) -> Iterator[Problem]:
         """What is wrong with a list of ids that stands at `loc`."""
@@ -78,6 +84,8 @@ class Known:
         self, character: str, states: Iterable[str], yaml: YamlText, loc: Loc
     ) -> Iterator[Problem]:
         """What is wrong with states of a known character, as a list or a mapping at `loc`."""
+        if character not in self.traits:
+            return
         own = self.traits[character].states
         listed = isinstance(states, list)
         before = set()
@@ -98,7 +106,7 @@ class Known:
             if said := self.unknown("character", character):
                 yield yaml.problem_at_key(here, *said)
                 continue
-            numeric = self.traits[character].numeric
+            numeric = self.trait(character).numeric
             if isinstance(value, RangeDoc):
                 yield from self._range(character, value, yaml, here)
             elif numeric:
@@ -109,7 +117,7 @@ class Known:
     def _range(
         self, character: str, asked: RangeDoc, yaml: YamlText, loc: Loc
     ) -> Iterator[Problem]:
-        if self.traits[character].numeric is False:
+        if self.trait(character).numeric is False:
             yield yaml.problem(loc, _says(character, "has states"), "List its states.")
         elif asked.low is None and asked.high is None:
             yield yaml.problem(
@@ -125,7 +133,7 @@ class Known:
             problem = f"'{state}' is a state of '{others[0]}', not of '{character}'."
         else:
             problem = f"'{character}' has no state '{state}'."
-        return problem, hint(state, own)
+        return problem, hint(state, tuple(dict.fromkeys(own)))
 
 
 def _says(character: str, words: str) -> str:

@@ -6,9 +6,8 @@ scores in the order of the characters, states in the order of their character.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import MISSING, fields, is_dataclass, replace
+from dataclasses import MISSING, Field, fields, is_dataclass, replace
 from enum import Enum
-from functools import lru_cache
 from typing import Any
 
 from idkey.errors import IdKeyError
@@ -176,14 +175,17 @@ def _fields(value: Any, skipped: tuple[str, ...] = ()) -> Plain:
     return said
 
 
-@lru_cache(maxsize=64)
-def _defaults(kind: Any) -> tuple[tuple[str, Any], ...]:
-    def default(field: Any) -> Any:
-        if field.default_factory is not MISSING:
-            return field.default_factory()
-        return field.default
+def _defaults(kind: type) -> tuple[tuple[str, Any], ...]:
+    if kind not in _DEFAULTS:
+        _DEFAULTS[kind] = tuple((field.name, _default(field)) for field in fields(kind))
+    return _DEFAULTS[kind]
 
-    return tuple((field.name, default(field)) for field in fields(kind))
+
+_DEFAULTS: dict[type, tuple[tuple[str, Any], ...]] = {}
+
+
+def _default(field: Field[Any]) -> Any:
+    return field.default if field.default_factory is MISSING else field.default_factory()
 
 
 def _value(value: Any) -> Any:

@@ -14,7 +14,14 @@ def checked_scores(draft: Draft, known: Known) -> Iterator[Problem]:
     """Mistakes in the scores of all taxa."""
     for entries in draft.scores.values():
         seen: set[tuple[object, ...]] = set()
+        strangers: set[str] = set()
         for entry in entries:
+            if entry.id in strangers:
+                continue
+            if said := known.unknown("character", entry.id):
+                strangers.add(entry.id)
+                yield entry.yaml.problem_at_key(entry.loc[:2], *said)
+                continue
             yield from _score(entry, known)
             place = (entry.id, entry.doc.sex, entry.doc.stage)
             if place in seen:
@@ -28,9 +35,6 @@ def checked_scores(draft: Draft, known: Known) -> Iterator[Problem]:
 
 def _score(entry: Entry[ScoreDoc], known: Known) -> Iterator[Problem]:
     doc, yaml, loc = entry.doc, entry.yaml, entry.loc
-    if said := known.unknown("character", entry.id):
-        yield yaml.problem_at_key(loc[:2], *said)
-        return
     numbers = (doc.low, doc.high, doc.mean, doc.sd)
     spans = any(number is not None for number in numbers)
     if (doc.shows is not None) + (spans or doc.n is not None) + bool(doc.inapplicable) != 1:
@@ -60,7 +64,7 @@ def _nothing_or_too_much(entry: Entry[ScoreDoc]) -> Problem:
 
 def _states(entry: Entry[ScoreDoc], known: Known) -> Iterator[Problem]:
     doc, yaml, loc = entry.doc, entry.yaml, entry.loc
-    trait = known.traits[entry.id]
+    trait = known.trait(entry.id)
     if trait.numeric:
         problem = f"'{entry.id}' is a {trait.kind}, so it is scored with numbers, not states."
         yield yaml.problem((*loc, "shows"), problem, "Give low and high.")
@@ -72,7 +76,7 @@ def _states(entry: Entry[ScoreDoc], known: Known) -> Iterator[Problem]:
 
 def _spans(entry: Entry[ScoreDoc], known: Known) -> Iterator[Problem]:
     doc, yaml, loc = entry.doc, entry.yaml, entry.loc
-    trait = known.traits[entry.id]
+    trait = known.trait(entry.id)
     if trait.numeric is False:
         problem = f"'{entry.id}' has states, so it is scored with shows, not with numbers."
         yield yaml.problem(loc, problem, f"States: {', '.join(trait.states)}.")

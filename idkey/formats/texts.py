@@ -1,11 +1,11 @@
 """The files of a key, read but not yet understood."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from idkey.formats.problem import Problem, Severity, hint
-from idkey.formats.yaml_text import YamlText, read_yaml
+from idkey.formats.yaml_text import YamlText, parse_bytes, read_yaml
 
 FILES = ("key", "characters", "labels", "couplets", "sources", "checks")
 """The files of a key folder, in the order they are written and complained about."""
@@ -55,6 +55,22 @@ def read_texts(folder: Path) -> Texts:
             if yaml is not None:
                 texts.files[name] = yaml
     texts.problems += _stray(folder)
+    return texts
+
+
+def parsed_texts(folder: Path, contents: Mapping[str, bytes]) -> Texts:
+    """The files of a key that is not on disk.
+
+    Args:
+        folder: Where mistakes say that the key is.
+        contents: Bytes per file name, such as ``"taxa/pandinus_imperator.yaml"``.
+    """
+    texts = Texts(names=set(contents))
+    for name, raw in contents.items():
+        yaml, problems = parse_bytes(folder / name, raw)
+        texts.problems += problems
+        if yaml is not None:
+            texts.files[name] = yaml
     return texts
 
 

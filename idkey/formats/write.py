@@ -23,6 +23,8 @@ from idkey.formats.texts import Texts
 from idkey.formats.yaml_text import YamlText, read_yaml
 from idkey.model.key import Key
 
+_MANY = 20
+
 
 def folder_documents(key: Key) -> dict[str, dict[str, Any]]:
     """The document per file name, such as ``"taxa/pandinus_imperator.yaml"``."""
@@ -76,6 +78,7 @@ def write_documents(documents: Mapping[str, dict[str, Any]], folder: Path) -> No
             text = _new_text(folder / name, document)
             if text is not None:
                 staged.append((_staged(folder / name, text), folder / name))
+        _flush([new for new, _ in staged])
         for new, target in staged:
             new.replace(target)
         staged = []
@@ -107,8 +110,15 @@ def _new_text(file: Path, document: dict[str, Any]) -> str | None:
 
 def _staged(target: Path, text: str) -> Path:
     new = target.with_name(f".{target.name}.new")
-    with new.open("w", encoding="utf-8", newline="\n") as stream:
-        stream.write(text)
-        stream.flush()
-        os.fsync(stream.fileno())
+    new.write_text(text, encoding="utf-8", newline="\n")
     return new
+
+
+def _flush(files: list[Path]) -> None:
+    """Have the files on the disk before they take the place of the old ones."""
+    if len(files) > _MANY and hasattr(os, "sync"):
+        os.sync()
+        return
+    for file in files:
+        with file.open("rb+") as stream:
+            os.fsync(stream.fileno())

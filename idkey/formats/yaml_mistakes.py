@@ -6,6 +6,7 @@ import yaml
 
 _TAB = re.compile(r"^[ ]*\t", re.MULTILINE)
 _LONGEST_LIST = 20
+_INVISIBLE = re.compile("[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 
 _WORDS: tuple[tuple[str, str, str], ...] = (
     (
@@ -27,6 +28,11 @@ _WORDS: tuple[tuple[str, str, str], ...] = (
         "',' or '}'",
         "A mapping in curly brackets is not closed, or a comma is missing.",
         "Separate the entries with commas and close the bracket.",
+    ),
+    (
+        "expected node content",
+        "A bracket that was opened is never closed, or a value is missing in it.",
+        "Close the bracket, or write the value.",
     ),
     (
         "cannot start any token",
@@ -98,11 +104,10 @@ def in_words(error: Exception, text: str) -> tuple[int, int, str, str]:
 
 
 def _place(error: Exception, text: str) -> tuple[int, int]:
-    mark = getattr(error, "problem_mark", None)
-    if mark is not None:
-        return mark.line + 1, mark.column + 1
-    position = getattr(error, "position", None)
-    if isinstance(position, int) and 0 <= position <= len(text):
-        before = text[:position]
+    if invisible := _INVISIBLE.search(text):
+        before = text[: invisible.start()]
         return before.count("\n") + 1, len(before) - before.rfind("\n")
-    return 1, 1
+    mark = getattr(error, "problem_mark", None)
+    if "flow" in str(getattr(error, "context", "")):
+        mark = getattr(error, "context_mark", None) or mark  # the bracket that was opened
+    return (1, 1) if mark is None else (mark.line + 1, mark.column + 1)

@@ -101,6 +101,11 @@ def read_yaml(file: Path) -> tuple[YamlText | None, list[Problem]]:
     except OSError as err:
         reason = err.strerror or "unknown reason"
         return None, [_start(file, f"The file cannot be read: {reason}.", "Restore the file.")]
+    return parse_bytes(file, raw)
+
+
+def parse_bytes(file: Path, raw: bytes) -> tuple[YamlText | None, list[Problem]]:
+    """The content of `raw`, which was read from `file`, and its mistakes."""
     if len(raw) > LARGEST_FILE:
         size = LARGEST_FILE // 2**20
         return None, [_start(file, f"The file is larger than {size} MB.", "Split or shorten it.")]

@@ -1,0 +1,1 @@
+"""Tests of the key files and the formats in and out."""
