@@ -17,6 +17,7 @@ from idkey.errors import IdKeyError
 from idkey.model.case import Aim, Care, Case, Claim, Specimen
 from idkey.model.character import Sex, Stage
 from idkey.model.key import Key
+from idkey.report.rationale import DIGEST, rationale_from
 from idkey.store.codec import case_from
 
 Command = TypeVar("Command", bound=Callable[..., Any])
@@ -113,10 +114,14 @@ def _specimen(specimen: Specimen, said: CaseArguments) -> Specimen:
 
 
 def _from_file(file: Path) -> Case:
+    """The case in a file that `identify --json` or `rationale` wrote, or a case alone."""
     try:
-        record = json.loads(file.read_text("utf-8"))
-    except (UnicodeDecodeError, ValueError) as err:
+        text = file.read_text("utf-8")
+        record = json.loads(text)
+    except ValueError as err:
         raise IdKeyError(f"{file} is not JSON.", "Give a case as this program writes it.") from err
     if not isinstance(record, dict):
         raise IdKeyError(f"{file} holds no case.", "Give a case as this program writes it.")
+    if DIGEST in record:
+        return rationale_from(text)[0].case
     return case_from(record.get("case", record))

@@ -150,7 +150,8 @@ def main(argv: list[str] | None = None) -> int:
     except KeyProblems as err:
         return _told(str(err), MISTAKES)
     except IdKeyError as err:
-        return _told("\n".join(filter(None, [err.problem, err.remedy])), WRONG_USE)
+        code = FAILED if isinstance(err.__cause__, OSError) else WRONG_USE
+        return _told("\n".join(filter(None, [err.problem, err.remedy])), code)
     except OSError as err:
         return _told(f"{err.filename or 'A file'}: {err.strerror or err}.", FAILED)
     return int(code or DONE)

@@ -3,7 +3,10 @@
 from pathlib import Path
 
 from idkey.cli.judging import Judgement
+from idkey.errors import IdKeyError
 from idkey.model.key import Key
+from idkey.report.pdf import write_pdf
+from idkey.report.rationale import rationale, rationale_json
 
 
 def file_rationale(key: Key, judgement: Judgement, pdf: Path) -> tuple[Path, Path]:
@@ -18,6 +21,15 @@ def file_rationale(key: Key, judgement: Judgement, pdf: Path) -> tuple[Path, Pat
         The two files.
 
     Raises:
-        OSError: They cannot be written.
+        IdKeyError: They cannot be written.
     """
-    raise NotImplementedError
+    found = rationale(key, judgement.assessment)
+    data = pdf.with_suffix(".json")
+    write_pdf(pdf, found)
+    try:
+        data.write_text(rationale_json(found), "utf-8")
+    except OSError as err:
+        raise IdKeyError(
+            f"{data} cannot be written: {err.strerror or err}.", "Choose another folder."
+        ) from err
+    return pdf, data

@@ -5,6 +5,7 @@ import shutil
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from idkey import __version__
 from idkey.cli.commands import main
@@ -149,6 +150,22 @@ def test_wrong_use(argv: list[str], code: int, words: str, capsys: pytest.Captur
     assert words in told.err
     assert "Traceback" not in told.err
     assert not told.out
+
+
+def test_a_rationale_is_written_twice_and_can_be_taken_up_again(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+):
+    out = tmp_path / "reasons.pdf"
+    said = [*SCORPIONS, "--label", "Emperor scorpion", *HETEROMETRUS[:4]]
+
+    assert main(["rationale", "--out", str(out), *said]) == 0
+    assert capsys.readouterr().out == f"wrote {out}\nwrote {out.with_suffix('.json')}\n"
+    (attached,) = PdfReader(out).attachments["rationale.json"]
+    assert attached == out.with_suffix(".json").read_bytes()
+
+    main(["identify", "--case", str(out.with_suffix(".json")), *HETEROMETRUS[4:], "--json"])
+    told = json.loads(capsys.readouterr().out)
+    assert len(told["case"]["findings"]) == len(HETEROMETRUS)
 
 
 def test_a_case_that_is_no_json_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
