@@ -8,41 +8,55 @@ import pytest
 import idkey
 
 ROOT = Path(idkey.__file__).parent
-MODULES = sorted(ROOT.rglob("*.py"))
 VAGUE = {"utils", "util", "helpers", "helper", "common", "misc", "base", "manager"}
-by_name = pytest.mark.parametrize("file", MODULES, ids=lambda f: f.relative_to(ROOT).as_posix())
+Function = ast.FunctionDef | ast.AsyncFunctionDef
 
 
-@by_name
-def test_module_has_at_most_300_lines(file: Path):
-    assert len(file.read_text("utf-8").splitlines()) <= 300
+@pytest.fixture(scope="module")
+def modules() -> dict[str, str]:
+    """Text per module, under its path below the package."""
+    files = sorted(ROOT.rglob("*.py"))
+    return {file.relative_to(ROOT).as_posix(): file.read_text("utf-8") for file in files}
 
 
-@by_name
-def test_functions_have_at_most_40_lines_and_5_parameters(file: Path):
-    functions = [
-        node
-        for node in ast.walk(ast.parse(file.read_text("utf-8")))
-        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef)
-    ]
-
-    long = {f.name for f in functions if (f.end_lineno or 0) - f.lineno + 1 > 40}
-    wide = {f.name for f in functions if len(f.args.args) - _bound(f) > 5}
-    assert not long, f"over 40 lines: {long}"
-    assert not wide, f"over 5 parameters: {wide}"
+@pytest.fixture(scope="module")
+def functions(modules: dict[str, str]) -> dict[str, Function]:
+    """Functions under module and name."""
+    return {
+        f"{name}:{node.lineno} {node.name}": node
+        for name, text in modules.items()
+        for node in ast.walk(ast.parse(text))
+        if isinstance(node, Function)
+    }
 
 
-@by_name
-def test_name_says_what_is_inside(file: Path):
-    assert not VAGUE & set(file.relative_to(ROOT).with_suffix("").parts)
+def test_modules_have_at_most_300_lines(modules: dict[str, str]):
+    lines = {name: len(text.splitlines()) for name, text in modules.items()}
+
+    assert {name: n for name, n in lines.items() if n > 300} == {}
 
 
-@by_name
-def test_an_init_holds_a_docstring_only(file: Path):
-    if file.name != "__init__.py" or file.parent == ROOT:
-        return
-    assert len(ast.parse(file.read_text("utf-8")).body) == 1
+def test_functions_have_at_most_40_lines(functions: dict[str, Function]):
+    lines = {name: (one.end_lineno or 0) - one.lineno + 1 for name, one in functions.items()}
+
+    assert {name: n for name, n in lines.items() if n > 40} == {}
 
 
-def _bound(function: ast.FunctionDef | ast.AsyncFunctionDef) -> bool:
-    return bool(function.args.args) and function.args.args[0].arg in {"self", "cls"}
+def test_functions_have_at_most_5_parameters_by_place(functions: dict[str, Function]):
+    taken = {name: _by_place(one) for name, one in functions.items()}
+
+    assert {name: given for name, given in taken.items() if len(given) > 5} == {}
+
+
+def test_names_say_what_is_inside(modules: dict[str, str]):
+    assert [name for name in modules if VAGUE & set(Path(name).with_suffix("").parts)] == []
+
+
+def test_an_init_holds_a_docstring_only(modules: dict[str, str]):
+    inits = {name: text for name, text in modules.items() if name.endswith("/__init__.py")}
+
+    assert [name for name, text in inits.items() if len(ast.parse(text).body) != 1] == []
+
+
+def _by_place(function: Function) -> list[str]:
+    return [one.arg for one in function.args.args if one.arg not in {"self", "cls"}]

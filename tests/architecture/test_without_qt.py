@@ -12,6 +12,7 @@ BELOW_THE_WINDOW = [
     "model",
     "engine",
     "store",
+    "photo",
     "formats",
     "figures",
     "report",
