@@ -1,0 +1,1 @@
+"""Pictures as evidence: taking in, keeping, measuring, colour. Pillow and numpy, no window."""

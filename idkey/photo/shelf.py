@@ -1,0 +1,217 @@
+"""Where pictures are kept: files named after what is in them, beside the record book."""
+
+import contextlib
+import hashlib
+import io
+import json
+import os
+import re
+import time
+from collections.abc import Collection
+from dataclasses import asdict
+from enum import StrEnum
+from pathlib import Path
+
+from PIL import Image
+
+from idkey.photo.faults import Gone, PictureError
+from idkey.photo.intake import LIMITS, Incoming, Limits, Picture, read_bytes, read_file
+
+THUMBNAIL = 256
+"""Longest side of a thumbnail, in pixels."""
+
+DAY_SECONDS = 86_400.0
+
+_ID = re.compile(r"[0-9a-f]{64}")
+_ENDING = {"image/jpeg": ".jpg", "image/png": ".png"}
+
+
+class Condition(StrEnum):
+    """How a picture that somebody refers to is found."""
+
+    WHOLE = "whole"
+    MISSING = "missing"
+    DAMAGED = "damaged"
+
+
+class PictureShelf:
+    """A folder of pictures; each is written once, under the SHA-256 of its bytes.
+
+    Args:
+        folder: Where they lie, such as ``pictures`` beside the record book; made when needed.
+        limits: How large a picture may be.
+    """
+
+    def __init__(self, folder: Path, limits: Limits = LIMITS) -> None:
+        self.folder = folder
+        self._limits = limits
+
+    def add_file(self, path: Path) -> Picture:
+        """Keep a copy of a picture file, without its metadata.
+
+        Raises:
+            Refused: It is no picture that can be used.
+            PictureError: It cannot be written.
+        """
+        return self.put(read_file(path, self._limits))
+
+    def add_bytes(self, source: bytes, name: str = "The picture") -> Picture:
+        """Keep a picture that came as bytes, such as from the clipboard.
+
+        Raises:
+            Refused: It is no picture that can be used.
+            PictureError: It cannot be written.
+        """
+        return self.put(read_bytes(source, name, self._limits))
+
+    def put(self, incoming: Incoming) -> Picture:
+        """Keep a picture that was taken in; the same one again changes nothing.
+
+        Raises:
+            PictureError: It cannot be written.
+        """
+        picture = incoming.picture
+        note = json.dumps(asdict(picture), sort_keys=True)
+        try:
+            self._write(self._thumbnail_file(picture.id), _thumbnail(incoming.image))
+            if self.condition(picture.id) is not Condition.WHOLE:
+                self._write(self._file(picture), incoming.content)
+                self._write(self._note_file(picture.id), note.encode("utf-8"))
+        except OSError as err:
+            raise PictureError(
+                f"The picture cannot be kept in {self.folder}: {err.strerror}.",
+                "Make that folder writable for you, or free some space.",
+            ) from err
+        return picture
+
+    def ids(self) -> tuple[str, ...]:
+        """Ids of all pictures there are, in order."""
+        notes = self.folder.glob("[0-9a-f][0-9a-f]/*.json")
+        return tuple(sorted(file.stem for file in notes if _ID.fullmatch(file.stem)))
+
+    def picture(self, picture_id: str) -> Picture | None:
+        """What is known of a picture; None when nothing is."""
+        with contextlib.suppress(OSError, ValueError, TypeError, Gone):
+            known = Picture(**json.loads(self._note_file(picture_id).read_text("utf-8")))
+            if known.id == picture_id and known.media_type in _ENDING:
+                return known
+        return None
+
+    def condition(self, picture_id: str) -> Condition:
+        """Whether a picture is there and is what it was when it was added."""
+        try:
+            self.content(picture_id)
+        except Gone:
+            known = self.picture(picture_id)
+            there = known is not None and self._file(known).is_file()
+            return Condition.DAMAGED if there else Condition.MISSING
+        return Condition.WHOLE
+
+    def content(self, picture_id: str) -> bytes:
+        """The kept bytes; they hold no metadata and may be passed on.
+
+        Raises:
+            Gone: The file is missing or is not what was kept.
+        """
+        known = self.picture(picture_id)
+        try:
+            content = self._file(known).read_bytes() if known is not None else None
+        except OSError:
+            content = None
+        if content is None:
+            raise Gone(
+                f"The picture {picture_id[:12]}… is no longer in {self.folder}.",
+                "Put it back from a backup; the finding and its number stand without it.",
+            )
+        if hashlib.sha256(content).hexdigest() != picture_id:
+            raise Gone(
+                f"The picture {picture_id[:12]}… is damaged: its file is not what was kept.",
+                "Put it back from a backup; the finding and its number stand without it.",
+            )
+        return content
+
+    def image(self, picture_id: str) -> Image.Image:
+        """The picture itself, mode RGB.
+
+        Raises:
+            Gone: The file is missing or is not what was kept.
+        """
+        with Image.open(io.BytesIO(self.content(picture_id)), formats=("JPEG", "PNG")) as opened:
+            return opened.convert("RGB")
+
+    def thumbnail(self, picture_id: str) -> bytes | None:
+        """A small JPEG of the picture, made again where it is lost; None without a picture."""
+        with contextlib.suppress(OSError, Gone):
+            return self._thumbnail_file(picture_id).read_bytes()
+        try:
+            made = _thumbnail(self.image(picture_id))
+        except Gone:
+            return None
+        with contextlib.suppress(OSError):
+            self._write(self._thumbnail_file(picture_id), made)
+        return made
+
+    def sweep(
+        self, referenced: Collection[str], *, older_than_seconds: float = DAY_SECONDS
+    ) -> tuple[str, ...]:
+        """Delete pictures that nothing refers to.
+
+        Args:
+            referenced: Ids that findings name, in every revision of every case.
+            older_than_seconds: Younger ones stay: their finding may not be saved yet.
+
+        Returns:
+            Ids of those deleted.
+        """
+        named, latest = set(referenced), time.time() - older_than_seconds
+        gone = []
+        for picture_id in self.ids():
+            if picture_id in named:
+                continue
+            note = self._note_file(picture_id)
+            with contextlib.suppress(OSError):
+                if note.stat().st_mtime > latest:
+                    continue
+                for ending in _ENDING.values():
+                    note.with_suffix(ending).unlink(missing_ok=True)
+                self._thumbnail_file(picture_id).unlink(missing_ok=True)
+                note.unlink()
+                gone.append(picture_id)
+        return tuple(gone)
+
+    def _file(self, picture: Picture) -> Path:
+        return self._note_file(picture.id).with_suffix(_ENDING[picture.media_type])
+
+    def _note_file(self, picture_id: str) -> Path:
+        return self._place(picture_id) / f"{picture_id}.json"
+
+    def _thumbnail_file(self, picture_id: str) -> Path:
+        return self._place(picture_id) / f"{picture_id}.small.jpg"
+
+    def _place(self, picture_id: str) -> Path:
+        if not _ID.fullmatch(picture_id):  # an id from a record is not trusted to be a name
+            raise Gone(f"{picture_id[:20]!r} does not name a picture.", "Add the picture again.")
+        return self.folder / picture_id[:2]
+
+    def _write(self, file: Path, content: bytes) -> None:
+        """Write a whole file or none, readable for its owner alone."""
+        file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        partial = file.with_name(f"{file.name}.{os.getpid()}.partial")
+        try:
+            with os.fdopen(
+                os.open(partial, os.O_CREAT | os.O_TRUNC | os.O_WRONLY, 0o600), "wb"
+            ) as out:
+                out.write(content)
+                out.flush()
+                os.fsync(out.fileno())
+            partial.replace(file)
+        finally:
+            partial.unlink(missing_ok=True)
+
+
+def _thumbnail(image: Image.Image) -> bytes:
+    small = image.copy()
+    small.thumbnail((THUMBNAIL, THUMBNAIL))
+    stream = io.BytesIO()
+    small.save(stream, "JPEG", quality=85)
+    return stream.getvalue()
