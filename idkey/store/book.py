@@ -31,7 +31,7 @@ from idkey.store.record import (
     VerdictSummary,
 )
 from idkey.store.schema import chain, drafts, settings
-from idkey.store.selling import put_sale, sales_of
+from idkey.store.selling import cases_of_sale, faults_of_buyers, put_sale, sales_of
 
 Clock = Callable[[], datetime]
 
@@ -212,6 +212,11 @@ class Store:
         with self.database.reads() as connection:
             return sales_of(connection, case_id)
 
+    def cases_of_sale(self, number: str) -> tuple[str, ...]:
+        """Ids of the cases that went out with that sale."""
+        with self.database.reads() as connection:
+            return cases_of_sale(connection, number)
+
     def draft(self, name: str) -> str:
         """Text that was being typed under `name`; empty when there is none."""
         with self.database.reads() as connection:
@@ -271,7 +276,7 @@ class Store:
             tick: Told (done, total) as the check goes on.
         """
         with self.database.reads() as connection:
-            return tuple(faults(connection, tick))
+            return (*faults(connection, tick), *faults_of_buyers(connection))
 
     def now(self) -> str:
         """The clock's time as ISO 8601 in UTC, to the millisecond."""

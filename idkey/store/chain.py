@@ -12,6 +12,9 @@ from idkey.store.schema import chain, chain_end
 ORIGIN = "0" * 64
 """What the first entry names as the one before it."""
 
+TICK_EVERY = 250
+"""Entries between two reports while the chain is checked; some 10 ms apart."""
+
 Tick = Callable[[int, int], None]
 
 
@@ -63,7 +66,7 @@ def faults(connection: Connection, tick: Tick | None = None) -> Iterator[ChainFa
 
     Args:
         connection: A reading connection.
-        tick: Told (done, total) every thousand entries.
+        tick: Told (done, total) every `TICK_EVERY` entries.
     """
     end = connection.execute(select(chain_end)).mappings().first()
     total = end["entry"] if end else 0
@@ -86,7 +89,7 @@ def faults(connection: Connection, tick: Tick | None = None) -> Iterator[ChainFa
                 entry=row["entry"], case_id=row["case_id"], number=revision, problem=problem
             )
         last, previous = row["entry"], row["digest"]
-        if tick is not None and last % 1000 == 0:
+        if tick is not None and last % TICK_EVERY == 0:
             tick(last, total)
     if end is None or (end["entry"], end["digest"]) != (last, previous):
         yield ChainFault(

@@ -114,7 +114,12 @@ def storable(text: str) -> str:
 
 def digest(text: str) -> str:
     """SHA-256 of `text` in UTF-8, as 64 hexadecimal digits."""
-    return hashlib.sha256(text.encode("utf-8")).hexdigest()
+    return sha256(text.encode("utf-8"))
+
+
+def sha256(content: bytes) -> str:
+    """SHA-256 of `content`, as 64 hexadecimal digits."""
+    return hashlib.sha256(content).hexdigest()
 
 
 def _unreadable(err: ValidationError) -> UnreadableRecord:

@@ -32,6 +32,7 @@ class Database:
 
     def __init__(self, place: Path | str, *, wait_seconds: float = WAIT_SECONDS) -> None:
         self.url = _url(place)
+        self.wait_seconds = wait_seconds
         self.place = self.url.set(drivername=self.url.get_backend_name()).render_as_string()
         self.file = _file(self.url)
         if self.file is not None:

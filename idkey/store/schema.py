@@ -10,13 +10,14 @@ from sqlalchemy import (
     ForeignKey,
     Index,
     Integer,
+    LargeBinary,
     MetaData,
     Table,
     Text,
     UniqueConstraint,
 )
 
-HEAD = "0001"
+HEAD = "0002"
 """The newest migration; a book that says a higher number was written by a newer program."""
 
 metadata = MetaData()
@@ -111,3 +112,64 @@ settings = Table(
     Column("value", Text, nullable=False),
 )
 """Preferences and the state of windows, per place of work."""
+
+people = Table(
+    "people",
+    metadata,
+    Column("initials", Text, primary_key=True),
+    Column("name", Text, nullable=False),
+    Column("note", Text, nullable=False),
+    Column("active", Integer, nullable=False),
+)
+"""Who determines and saves; by initials or alias, a full name is not needed."""
+
+suppliers = Table(
+    "suppliers",
+    metadata,
+    Column("words", Text, primary_key=True),
+    Column("name", Text, nullable=False),
+    Column("note", Text, nullable=False),
+)
+"""Suppliers under one spelling each; `words` is the name without case, accents and signs."""
+
+intakes = Table(
+    "intakes",
+    metadata,
+    Column("case_id", Text, ForeignKey("cases.id"), primary_key=True),
+    Column("number", Text, nullable=False),
+    Column("entry", BigInteger, nullable=False),
+    Index("ix_intakes_number", "number"),
+)
+"""How an animal came in; the chain holds the content."""
+
+opinions = Table(
+    "opinions",
+    metadata,
+    Column("case_id", Text, ForeignKey("cases.id"), primary_key=True),
+    Column("of_case", Text, ForeignKey("cases.id"), nullable=False),
+    Column("entry", BigInteger, nullable=False),
+    Index("ix_opinions_of_case", "of_case"),
+)
+"""Cases that are a second, blind determination of the animal of another case."""
+
+rationales = Table(
+    "rationales",
+    metadata,
+    Column("digest", Text, primary_key=True),
+    Column("case_id", Text, nullable=False),
+    Column("revision", Integer, nullable=False),
+    Column("sale", Text, nullable=False),
+    Column("entry", BigInteger, nullable=False),
+    Index("ix_rationales_case_id", "case_id"),
+)
+"""Documents handed out, by the SHA-256 of their bytes."""
+
+pictures = Table(
+    "pictures",
+    metadata,
+    Column("id", Text, primary_key=True),
+    Column("media_type", Text, nullable=False),
+    Column("content", LargeBinary, nullable=False),
+    Column("note", Text, nullable=False),
+)
+"""Pictures by the SHA-256 of their bytes, which findings name and the chain so protects."""

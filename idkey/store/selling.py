@@ -2,6 +2,7 @@
 
 import json
 import secrets
+from collections.abc import Iterator
 from dataclasses import replace
 
 from sqlalchemy import Connection, select, update
@@ -10,7 +11,7 @@ from sqlalchemy import insert as insert_row
 from idkey.store.chain import append
 from idkey.store.codec import Form, canonical, digest, storable
 from idkey.store.faults import Missing
-from idkey.store.record import Sale
+from idkey.store.record import ChainFault, Sale
 from idkey.store.schema import cases, chain, sales
 from idkey.store.shelf import touch
 
@@ -26,8 +27,7 @@ def put_sale(connection: Connection, case_id: str, sale: Sale, *, at: str, by: s
     Raises:
         Missing: There is no such case.
     """
-    if connection.execute(select(cases.c.id).where(cases.c.id == case_id)).first() is None:
-        raise Missing(f"The record book has no case {case_id}.", "Save the case first.")
+    check_known(connection, case_id)
     sale = replace(sale, number=storable(sale.number), buyer=storable(sale.buyer))
     if sale in sales_of(connection, case_id):
         return
@@ -44,6 +44,16 @@ def put_sale(connection: Connection, case_id: str, sale: Sale, *, at: str, by: s
     touch(connection, case_id, entry["entry"])
 
 
+def check_known(connection: Connection, case_id: str) -> None:
+    """Refuse to attach something to a case that is not saved.
+
+    Raises:
+        Missing: There is no such case.
+    """
+    if connection.execute(select(cases.c.id).where(cases.c.id == case_id)).first() is None:
+        raise Missing(f"The record book has no case {case_id}.", "Save the case first.")
+
+
 def sales_of(connection: Connection, case_id: str) -> tuple[Sale, ...]:
     """The sales of a case, by number."""
     wanted = (
@@ -56,6 +66,12 @@ def sales_of(connection: Connection, case_id: str) -> tuple[Sale, ...]:
     return tuple(replace(_sale(content), buyer=buyer) for buyer, content in found)
 
 
+def cases_of_sale(connection: Connection, number: str) -> tuple[str, ...]:
+    """Ids of the cases that went out with that sale, in the order they were attached."""
+    wanted = select(sales.c.case_id).where(sales.c.number == number).order_by(sales.c.entry)
+    return tuple(connection.execute(wanted).scalars())
+
+
 def buyer_digest(buyer: str, salt: str) -> str:
     """SHA-256 of salt and buyer, as 64 hexadecimal digits; empty without a buyer."""
     return digest(f"{salt}:{buyer}") if buyer else ""
@@ -63,3 +79,13 @@ def buyer_digest(buyer: str, salt: str) -> str:
 
 def _sale(content: str) -> Sale:
     return _SALES.value_from(json.loads(content)["sale"])
+
+
+def faults_of_buyers(connection: Connection) -> Iterator[ChainFault]:
+    """Sales whose buyer is not the one noted when the sale was saved; an erased one is no fault."""
+    wanted = select(sales, chain.c.content).join(chain, chain.c.entry == sales.c.entry)
+    for row in connection.execute(wanted.order_by(sales.c.entry)).mappings():
+        noted = json.loads(row["content"])["buyer_digest"]
+        if row["buyer"] and buyer_digest(row["buyer"], row["salt"]) != noted:
+            problem = f"The buyer of sale {row['number']} is not the one that was noted."
+            yield ChainFault(entry=row["entry"], case_id=row["case_id"], number=0, problem=problem)

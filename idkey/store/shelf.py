@@ -5,13 +5,13 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from sqlalchemy import Connection, RowMapping, Select, delete, func, insert, select
+from sqlalchemy import Connection, RowMapping, Select, delete, func, insert, select, union_all
 
 from idkey.model.case import Case
 from idkey.store.codec import canonical, storable
 from idkey.store.content import opened
 from idkey.store.record import CaseRow, Query, VerdictSummary
-from idkey.store.schema import case_taxa, cases, chain, sales
+from idkey.store.schema import case_taxa, cases, chain, intakes, opinions, sales
 from idkey.store.words import drop_words, put_words, touched_with
 
 
@@ -78,7 +78,7 @@ def outcomes(connection: Connection, label_id: str, excluding: str, key: str) ->
         select(case_taxa.c.taxon, func.count().label("cases"))
         .join(cases, cases.c.id == case_taxa.c.case_id)
         .where(cases.c.label_id == label_id, cases.c.level == "established")
-        .where(cases.c.id != excluding)
+        .where(cases.c.id != excluding, cases.c.id.not_in(select(opinions.c.case_id)))
         .group_by(case_taxa.c.taxon)
         .order_by(func.count().desc(), case_taxa.c.taxon)
     )
@@ -104,7 +104,12 @@ def _short(case: Case, summary: VerdictSummary | None) -> dict[str, Any]:
 
 
 def _texts(connection: Connection, case: Case, summary: VerdictSummary | None) -> Mapping[str, str]:
-    numbers = connection.execute(select(sales.c.number).where(sales.c.case_id == case.id))
+    numbers = connection.execute(
+        union_all(
+            select(sales.c.number).where(sales.c.case_id == case.id),
+            select(intakes.c.number).where(intakes.c.case_id == case.id),
+        )
+    )
     claim = case.claim
     remarks = (finding.note for finding in case.findings)
     rest = (case.id, case.note, case.by, claim.origin, *remarks, *numbers.scalars())

@@ -46,7 +46,9 @@ _vectors = Table(
 
 def plain_words(text: str) -> tuple[str, ...]:
     """The words of a text in lower case without accents, signs and spaces left out."""
-    bare = unicodedata.normalize("NFKD", text.casefold())
+    bare = text
+    for _ in range(2):  # the second round folds what the first has taken apart
+        bare = unicodedata.normalize("NFKD", bare.casefold())
     kept = (sign if sign.isalnum() else "" if unicodedata.combining(sign) else " " for sign in bare)
     return tuple("".join(kept).split())
 

@@ -4,7 +4,7 @@ import pytest
 from sqlalchemy import text
 
 from idkey.store.book import Store
-from idkey.store.chain import append
+from idkey.store.chain import TICK_EVERY, append
 from tests.store.cases import example
 
 
@@ -70,12 +70,11 @@ def test_an_empty_book_has_no_faults(store: Store):
     assert store.verify() == ()
 
 
-@pytest.mark.slow
 def test_verify_tells_how_far_it_is(store: Store):
     with store.database.writes() as connection:
-        for number in range(1001):
+        for number in range(TICK_EVERY + 1):
             append(connection, "case", f"c{number}", content="{}", at="", by="")
     seen: list[tuple[int, int]] = []
     store.verify(lambda done, total: seen.append((done, total)))
 
-    assert seen == [(1000, 1001)]
+    assert seen == [(TICK_EVERY, TICK_EVERY + 1)]
