@@ -127,6 +127,7 @@ def _sources(key: Key) -> list[Remark]:
         for source in one.sources
     }
     cited |= {s for taxon in key.taxa for s in (*taxon.hazard.sources, *taxon.permit.sources)}
+    cited |= {s for label in key.labels if label.rates for s in label.rates.sources}
     return found + [
         Remark(weakness=Weakness.UNUSED_SOURCE, about=(source.id,))
         for source in key.sources

@@ -17,7 +17,10 @@ from idkey.engine.tree import Cost, Ground, Leaf, Node, Pool, Tree, Weights, cos
 from idkey.model.couplet import Couplet
 
 EXACT = 15
-"""Most taxa for the exact search."""
+"""Most taxa in a set for the exact search."""
+
+EXACT_KEY = 60
+"""Most taxa in the whole key for it to be worth its time in parts."""
 
 MESSY = 6
 """The same where some cells are polymorphic or unscored, which multiplies the sets."""
@@ -28,8 +31,8 @@ STEPS = 10_000
 AHEAD = 5
 """Divisions tried one step further."""
 
-AHEAD_TAXA = 120
-"""Most taxa in a set for which a step ahead is affordable."""
+AHEAD_KEY = 300
+"""Most taxa in the whole key for which a step ahead is affordable."""
 
 DEEPEST = 60
 """No key is deeper; further taxa come out together."""
@@ -147,15 +150,17 @@ class Grower:
         return None, ()
 
     def _choice(self, pool: Pool, worth: Weights) -> int:
-        messy = bool(self.ground.fuzzy[pool.rows].any())
-        if len(pool.rows) <= (MESSY if messy else EXACT):
-            found = self._exactly(pool, worth)
-            if found is not None:
-                return found
-        self.exact = False
-        if len(pool.rows) > AHEAD_TAXA:
+        taxa = len(self.ground.spread)
+        if len(pool.rows) == 2:
             return int(np.argmax(worth))
-        return self._ahead(pool, worth)
+        if taxa <= EXACT_KEY:
+            messy = bool(self.ground.fuzzy[pool.rows].any())
+            if len(pool.rows) <= (MESSY if messy else EXACT):
+                found = self._exactly(pool, worth)
+                if found is not None:
+                    return found
+        self.exact = False
+        return self._ahead(pool, worth) if taxa <= AHEAD_KEY else int(np.argmax(worth))
 
     def _ahead(self, pool: Pool, worth: Weights) -> int:
         ranked = np.argsort(-worth, kind="stable")[:AHEAD]

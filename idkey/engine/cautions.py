@@ -5,7 +5,7 @@ import numpy as np
 from idkey.engine.evidence import Flags
 from idkey.engine.matrix import Matrix
 from idkey.engine.result import Caution, Stake
-from idkey.engine.weighing import Weighing, opposed, separators, tally
+from idkey.engine.weighing import Weighing, bare_odds, opposed, separators, tally
 
 NET = 2
 """Separating groups that must stand against a taxon, beyond those that speak for it."""
@@ -40,21 +40,9 @@ def dismissed(matrix: Matrix, weighing: Weighing) -> Flags:
     taxa = len(matrix.taxa)
     against = tally(separators(matrix, weighing, leader), taxa)
     favour = tally(opposed(matrix, weighing, leader), taxa)
-    gone = (against - favour >= NET) & (_bare_odds(matrix, weighing, leader) < FAINT)
+    gone = (against - favour >= NET) & (bare_odds(matrix, weighing, leader) < FAINT)
     gone[leader] = False
     return np.asarray(gone, bool)
-
-
-def _bare_odds(
-    matrix: Matrix, weighing: Weighing, leader: int
-) -> "np.ndarray[tuple[int, ...], np.dtype[np.float64]]":
-    """Odds of each taxon against the leader on characters both are scored for, flat prior."""
-    log = np.zeros(len(matrix.taxa))
-    for one in weighing.evidence:
-        if one.counts and matrix.whole[leader, one.number]:
-            ratio = np.log(one.likelihood[:-1] / one.likelihood[leader])
-            log += np.where(matrix.whole[:, one.number], one.weight * ratio, 0.0)
-    return np.asarray(np.exp(log))
 
 
 def _caution(

@@ -100,7 +100,9 @@ def _states(matrix: Matrix, number: int, finding: Finding) -> tuple[Array, float
     places = [first + ids.index(state) for state in finding.states]
     likelihood = np.asarray(matrix.seen[:, places].sum(axis=1, dtype=float))
     flat = len(places) / int(matrix.layout.widths[number])
-    can = np.asarray(matrix.possible[places].any(axis=0), bool)
+    can = matrix.possible[places[0]]
+    for place in places[1:]:
+        can = can | matrix.possible[place]
     if not finding.negated:
         return likelihood, flat, ~can
     others = [first + n for n in range(len(ids)) if first + n not in places]

@@ -34,6 +34,8 @@ class Bells:
         sd: Blur, same shape; `noise` is in it.
         least: Smallest value that does not conflict, shape (taxa,); minus infinity if unknown.
         most: Largest value that does not conflict, shape (taxa,); infinity if unknown.
+        printed: Smallest and largest printed value, shape (2, taxa); an open bound is infinite,
+            an unscored taxon has infinity below minus infinity.
         edges: Inner edges of the bins, shape (bins - 1,).
         range: From where to where values of this character can lie.
         error: Share of slips, which fall anywhere in `range`.
@@ -46,6 +48,7 @@ class Bells:
     sd: Array
     least: Array
     most: Array
+    printed: Array
     edges: Array
     range: tuple[float, float]
     error: float
@@ -111,6 +114,7 @@ def number_column(
         sd=sd,
         least=least,
         most=most,
+        printed=_printed(cells),
         edges=edges,
         range=reach,
         error=error,
@@ -165,6 +169,25 @@ def _limits(
             least[taxon] = min((a for a, _ in ends), default=np.inf)
             most[taxon] = max((b for _, b in ends), default=-np.inf)
     return least, most
+
+
+def _printed(cells: tuple[tuple[Part, ...], ...]) -> Array:
+    ends = np.array([[np.inf] * len(cells), [-np.inf] * len(cells)])
+    for taxon, cell in enumerate(cells):
+        for _, score in cell:
+            if score is not None and isinstance(score.value, Spans):
+                low, high = _ends(score.value)
+                ends[0, taxon] = min(ends[0, taxon], low)
+                ends[1, taxon] = max(ends[1, taxon], high)
+    return ends
+
+
+def _ends(spans: Spans) -> tuple[float, float]:
+    """The range as printed; a lone mean stands for itself."""
+    if spans.low is None and spans.high is None and spans.mean is not None:
+        return spans.mean, spans.mean
+    low = -np.inf if spans.low is None else spans.low
+    return low, np.inf if spans.high is None else spans.high
 
 
 def _edges(share: Array, low: Array, high: Array, sd: Array, reach: tuple[float, float]) -> Array:

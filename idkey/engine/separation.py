@@ -48,9 +48,7 @@ def by_print(matrix: Matrix, row: int) -> NDArray[np.bool_]:
     """
     apart = surely(matrix, row)
     for number, bells in matrix.numbers.items():
-        there = bells.share > 0
-        low = np.where(there, bells.low, np.inf).min(axis=0)
-        high = np.where(there, bells.high, -np.inf).max(axis=0)
+        low, high = bells.printed
         gap = (low > high[row]) | (high < low[row])
         apart[:, number] |= gap & matrix.whole[:, number] & matrix.whole[row, number]
     apart[row] = False

@@ -124,6 +124,8 @@ def _kind(held: Grounds, identity: _Identity, label: Label | None) -> VerdictKin
 
 def _settled(held: Grounds, named: Flags, covered: Flags, label: Label) -> VerdictKind:
     """The kind once one taxon or a small group is carried."""
+    if not label.covers and not label.covers_outside:
+        return VerdictKind.TOO_BROAD
     if not (named & covered).any():
         against = named.sum() == 1 or refuted(held, covered)
         return VerdictKind.CONTRADICTED if against else VerdictKind.OPEN
@@ -150,7 +152,7 @@ def _name(held: Grounds, identity: _Identity, taxa: tuple[Taxon, ...]) -> OpenNa
     family = np.array([t.family == leader.family for t in held.matrix.key.taxa], bool)
     support = held.weighing.support[:-1]
     if carried(held, genus):
-        likely = support[held.leader] >= LIKELY
+        likely = support[held.leader] >= LIKELY and leader.epithet
         return naming.compared(leader) if likely else naming.unknown_species(leader.genus)
     if leader.family and carried(held, family):
         likely = float(support[genus].sum()) >= LIKELY

@@ -133,3 +133,13 @@ def tally(groups: Mapping[str, Flags], taxa: int) -> NDArray[np.int_]:
     for apart in groups.values():
         total += apart
     return total
+
+
+def bare_odds(matrix: Matrix, weighing: Weighing, leader: int) -> Array:
+    """Odds of each taxon against the leader on characters both are scored for, flat prior."""
+    log = np.zeros(len(matrix.taxa))
+    for one in weighing.evidence:
+        if one.counts and matrix.whole[leader, one.number]:
+            ratio = np.log(one.likelihood[:-1] / one.likelihood[leader])
+            log += np.where(matrix.whole[:, one.number], one.weight * ratio, 0.0)
+    return np.asarray(np.exp(log))
