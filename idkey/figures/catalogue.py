@@ -4,7 +4,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from idkey.figures.plan import Values
+from idkey.figures.plate_list import PlateSet, plate_files
+from idkey.figures.portrait import PLANS, plan_portrait
 from idkey.figures.scorpion import inset as scorpion_inset
+from idkey.figures.scorpion import plates as scorpion_plates
 from idkey.figures.scorpion import tiles as scorpion_tiles
 from idkey.figures.tile import Colours, Inset, Tiles, tile_svg
 from idkey.formats.folder import read_key
@@ -28,6 +32,18 @@ CATALOGUE: Mapping[str, Drawn] = {
     "large-dark-scorpions": Drawn(scorpion_tiles.TILES, scorpion_inset.inset),
 }
 """Drawings by key id."""
+
+
+PLATES: Mapping[str, PlateSet] = {
+    "scorpion": PlateSet(
+        names=scorpion_plates.NAMES,
+        views=scorpion_plates.VIEWS,
+        size=(scorpion_plates.WIDTH, scorpion_plates.HEIGHT),
+        draw=scorpion_plates.plate_svg,
+        areas=scorpion_plates.areas,
+    ),
+}
+"""Orientation plates by body plan."""
 
 
 def colours_of(key: Key) -> Colours:
@@ -55,4 +71,14 @@ def tile_files(keys: Path) -> dict[str, str]:
         for (character, state), tile in drawn.tiles.items():
             place = f"figures/{key_id}/{character}/{state}.svg"
             found[place] = tile_svg(tile, colours, drawn.inset)
+    return found
+
+
+def plan_files() -> dict[str, str]:
+    """Plates, their lists, and each body plan before anything is known of the animal."""
+    found: dict[str, str] = {}
+    for body_plan, plates in PLATES.items():
+        found |= plate_files(body_plan, plates)
+    for body_plan in PLANS:
+        found[f"bodyplans/{body_plan}.svg"] = plan_portrait(body_plan, Values(), "Nothing known")
     return found

@@ -5,7 +5,7 @@ from pathlib import Path
 import click
 
 from idkey.errors import IdKeyError
-from idkey.figures.catalogue import tile_files
+from idkey.figures.catalogue import plan_files, tile_files
 from idkey.places import keys_folder
 
 OURS = ("figures", "plates", "bodyplans")
@@ -18,7 +18,7 @@ def drawings(keys: Path) -> dict[str, str]:
     Args:
         keys: Folder of the shipped keys.
     """
-    return tile_files(keys)
+    return tile_files(keys) | plan_files()
 
 
 @click.command()

@@ -4,7 +4,7 @@ import itertools
 import math
 from collections.abc import Sequence
 
-from idkey.figures.geometry import Outline, Point, Points, area, bounds, depth, inside, smooth
+from idkey.figures.geometry import Outline, Point, Points, area, bounds, depths, inside, smooth
 
 LIGHT = complex(-0.6, -0.8)
 """Direction the light comes from: upper left, as plates have it."""
@@ -20,13 +20,16 @@ def wobble(index: int, salt: int = 0) -> float:
     return 2 * (((index + 1) * _GOLDEN + salt * 0.3819) % 1.0) - 1
 
 
-def hatching(ring: Sequence[Point], gap: float, degrees: float = -45) -> tuple[Outline, ...]:
+def hatching(
+    ring: Sequence[Point], gap: float, *, degrees: float = -45, cut: float = 0
+) -> tuple[Outline, ...]:
     """Parallel lines that fill the ring.
 
     Args:
         ring: Points of a closed outline.
         gap: Distance between lines.
         degrees: Their direction, clockwise from the x axis.
+        cut: How far they stay from the border, along themselves.
     """
     turn = complex(math.cos(math.radians(degrees)), math.sin(math.radians(degrees)))
     flat = [p / turn for p in ring]
@@ -35,8 +38,9 @@ def hatching(ring: Sequence[Point], gap: float, degrees: float = -45) -> tuple[O
     for step in range(math.ceil(low.imag / gap), math.floor(high.imag / gap) + 1):
         crossings = sorted(_crossings(flat, step * gap))
         for start, end in zip(crossings[::2], crossings[1::2], strict=False):
-            ends = (complex(start, step * gap) * turn, complex(end, step * gap) * turn)
-            lines.append(smooth(ends, closed=False))
+            if end - start > 2 * cut:
+                ends = (complex(start + cut, step * gap), complex(end - cut, step * gap))
+                lines.append(smooth([p * turn for p in ends], closed=False))
     return tuple(lines)
 
 
@@ -62,16 +66,20 @@ def scatter(ring: Sequence[Point], gap: float, *, margin: float = 0, jitter: flo
     """
     low, high = bounds(ring)
     rows = gap * math.sqrt(3) / 2
-    found = []
+    spots = []
     for row in range(int((high.imag - low.imag) / rows) + 2):
         for column in range(int((high.real - low.real) / gap) + 2):
             index = row * 61 + column
             stray = complex(wobble(index), wobble(index, 3)) * gap * jitter
             shift = (row % 2) * gap / 2
-            point = low + complex(column * gap + shift, row * rows) + stray
-            if inside(ring, point) and depth(ring, point) >= margin:
-                found.append(point)
-    return tuple(found)
+            spots.append(low + complex(column * gap + shift, row * rows) + stray)
+    return within(ring, spots, margin)
+
+
+def within(ring: Sequence[Point], points: Sequence[Point], margin: float) -> Points:
+    """Those of `points` that lie in the ring, at least `margin` from its border."""
+    marks = zip(points, inside(ring, points), depths(ring, points), strict=True)
+    return tuple(point for point, is_in, far in marks if is_in and far >= margin)
 
 
 def rim(
@@ -86,7 +94,7 @@ def rim(
         far: How far inside it ends there.
         spread: How much a border must face it to count: 0 is edge-on, 1 is full.
     """
-    ring = outline.flat(6)
+    ring = outline.flat(5)
     way = 1 if area(ring) > 0 else -1
     unit = toward / abs(toward)
     count = len(ring)
@@ -95,25 +103,26 @@ def rim(
         along = ring[(index + 1) % count] - ring[index - 1]
         normal = along * -1j * way / (abs(along) or 1)
         facing.append((normal, (normal * unit.conjugate()).real))
+    marks = [much > spread for _, much in facing]
+    eases = [math.sqrt(max(0.0, (much - spread) / (1 - spread))) for _, much in facing]
+    rooms = _rooms(ring, [-normal for normal, _ in facing], [far * ease for ease in eases])
     strips = []
-    for run in _runs([f > spread for _, f in facing]):
-        outer, inner = [], []
-        for index in run:
-            normal, much = facing[index]
-            ease = math.sqrt(max(0.0, (much - spread) / (1 - spread)))
-            room = _room(ring, ring[index], -normal, far * ease)
-            outer.append(ring[index] - normal * near * ease * room)
-            inner.append(ring[index] - normal * far * ease * room)
+    for run in _runs(marks):
+        steps = [(ring[i], facing[i][0] * eases[i] * rooms[i]) for i in run]
         if len(run) > 3:
-            strips.append(_strip(outer, inner))
+            outer = [point - step * near for point, step in steps]
+            strips.append(_strip(outer, [point - step * far for point, step in steps]))
     return tuple(strips)
 
 
-def _room(ring: Sequence[Point], point: Point, way: Point, far: float) -> float:
-    for share in (1.0, 0.6, 0.3):
-        if inside(ring, point + way * far * share * 1.9):
-            return share
-    return 0.12
+def _rooms(ring: Points, ways: Sequence[Point], fars: Sequence[float]) -> list[float]:
+    """How much of each step inward the outline has room for; little in its tips."""
+    rooms = [0.12] * len(ring)
+    for share in (0.3, 0.6, 1.0):
+        ends = [p + w * f * share * 1.9 for p, w, f in zip(ring, ways, fars, strict=True)]
+        for index, is_in in enumerate(inside(ring, ends)):
+            rooms[index] = share if is_in else rooms[index]
+    return rooms
 
 
 def _runs(marks: Sequence[bool]) -> list[list[int]]:

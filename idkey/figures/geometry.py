@@ -6,6 +6,10 @@ import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
+Array = NDArray[np.complex128]
 Point = complex
 Points = tuple[Point, ...]
 
@@ -182,32 +186,29 @@ def area(ring: Sequence[Point]) -> float:
     return sum((a.conjugate() * b).imag for a, b in zip(ring, following, strict=True)) / 2
 
 
-def inside(ring: Sequence[Point], point: Point) -> bool:
-    """Whether `point` lies inside the ring (even-odd)."""
-    odd = False
-    before = ring[-1]
-    for here in ring:
-        if (here.imag > point.imag) != (before.imag > point.imag):
-            share = (point.imag - here.imag) / (before.imag - here.imag)
-            if point.real < here.real + share * (before.real - here.real):
-                odd = not odd
-        before = here
+def inside(ring: Sequence[Point], points: Sequence[Point]) -> list[bool]:
+    """Whether each of `points` lies inside the ring (even-odd)."""
+    here, before, at = _arrays(ring, points)
+    crosses = (here.imag > at.imag) != (before.imag > at.imag)
+    fall = np.where(here.imag == before.imag, 1.0, before.imag - here.imag)
+    x = here.real + (at.imag - here.imag) / fall * (before.real - here.real)
+    odd: list[bool] = ((crosses & (at.real < x)).sum(axis=1) % 2 == 1).tolist()
     return odd
 
 
-def depth(ring: Sequence[Point], point: Point) -> float:
-    """Distance from `point` to the ring's border."""
-    following = (*ring[1:], ring[0])
-    return min(_to_line(point, a, b) for a, b in zip(ring, following, strict=True))
+def depths(ring: Sequence[Point], points: Sequence[Point]) -> list[float]:
+    """Distance from each of `points` to the border of the ring."""
+    here, before, at = _arrays(ring, points)
+    way = here - before
+    length = np.maximum(np.abs(way) ** 2, 1e-12)
+    share = np.clip(((at - before) * way.conjugate()).real / length, 0, 1)
+    nearest: list[float] = np.abs(at - before - share * way).min(axis=1).tolist()
+    return nearest
 
 
-def _to_line(point: Point, a: Point, b: Point) -> float:
-    way = b - a
-    length = abs(way) ** 2
-    if not length:
-        return abs(point - a)
-    share = max(0.0, min(1.0, ((point - a) * way.conjugate()).real / length))
-    return abs(point - a - share * way)
+def _arrays(ring: Sequence[Point], points: Sequence[Point]) -> tuple[Array, Array, Array]:
+    here = np.asarray(ring, dtype=complex)[None, :]
+    return here, np.roll(here, 1), np.asarray(points, dtype=complex).reshape(-1, 1)
 
 
 def mapped(points: Sequence[Point], place: Callable[[Point], Point]) -> Points:

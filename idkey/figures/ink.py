@@ -57,8 +57,8 @@ def skin(colour: str, *, hatched: bool = False, dashed: bool = False) -> Skin:
     return Skin(
         fill=colour,
         shade=lightened(colour, -5.5 if dark else -9),
-        light=lightened(colour, 13 if dark else 7),
-        detail=lightened(colour, 27) if dark else lightened(colour, -38),
+        light=lightened(colour, 18 if dark else 7),
+        detail=lightened(colour, 32) if dark else lightened(colour, -38),
         hatched=hatched,
         dashed=dashed,
     )

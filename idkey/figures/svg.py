@@ -6,7 +6,7 @@ from xml.sax.saxutils import escape, quoteattr
 
 from idkey.figures.drawing import Dot, Group, Item, Line, Part, Patch, Words, pieces
 from idkey.figures.fields import LIGHT, hatching, rim
-from idkey.figures.geometry import Outline, Point, bounds
+from idkey.figures.geometry import Outline, bounds
 from idkey.figures.ink import EDGE, EDGE_WEIGHT, HALO, HALO_WEIGHT, lightened
 
 
@@ -25,13 +25,20 @@ class Sheet:
     title: str
 
 
-def svg(sheet: Sheet, items: Iterable[Item]) -> str:
-    """The drawing as a whole SVG document; the ground stays transparent."""
+def svg(sheet: Sheet, items: Iterable[Item], *, shown: tuple[float, float] | None = None) -> str:
+    """The drawing as a whole SVG document; the ground stays transparent.
+
+    Args:
+        sheet: Its paper.
+        items: What is drawn, in painting order.
+        shown: Width and height it asks to be shown at; None takes those of the paper.
+    """
     items = tuple(items)
+    wide, high = shown or (sheet.width, sheet.height)
     size = f"{number(sheet.width)} {number(sheet.height)}"
     lines = [
         f'<svg xmlns="http://www.w3.org/2000/svg" version="1.2" baseProfile="tiny" '
-        f'width="{number(sheet.width)}" height="{number(sheet.height)}" viewBox="0 0 {size}">',
+        f'width="{number(wide)}" height="{number(high)}" viewBox="0 0 {size}">',
         f"<title>{escape(sheet.title)}</title>",
         *_halo(items),
         '<g stroke-linecap="round" stroke-linejoin="round">',
@@ -44,28 +51,19 @@ def svg(sheet: Sheet, items: Iterable[Item]) -> str:
 
 def number(value: float) -> str:
     """`value` to two places, without needless zeros."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    return "0" if text == "-0" else text
+    return f"{round(value * 100) / 100:g}"
 
 
 def path(outline: Outline) -> str:
-    """The ``d`` of an outline, in relative cubic pieces."""
-    here = _rounded(outline.start)
-    words = [f"M{_joined((here.real, here.imag))}"]
+    """The ``d`` of an outline, in relative cubic pieces of hundredths."""
+    x, y = round(outline.start.real * 100), round(outline.start.imag * 100)
+    words = [f"M{x / 100:g} {y / 100:g}"]
     for piece in outline.pieces:
-        one, two, end = (_rounded(point) for point in piece)
-        steps = (one - here, two - here, end - here)
-        words.append("c" + _joined([x for step in steps for x in (step.real, step.imag)]))
-        here = end
-    return "".join(words) + ("Z" if outline.closed else "")
-
-
-def _rounded(point: Point) -> Point:
-    return complex(round(point.real, 2), round(point.imag, 2))
-
-
-def _joined(values: Iterable[float]) -> str:
-    text = " ".join(number(value) for value in values)
+        ends = [(round(p.real * 100), round(p.imag * 100)) for p in piece]
+        steps = [f"{(u - x) / 100:g} {(v - y) / 100:g}" for u, v in ends]
+        words.append("c" + " ".join(steps))
+        x, y = ends[2]
+    text = "".join(words) + ("Z" if outline.closed else "")
     return text.replace(" -", "-").replace(" 0.", " .").replace("-0.", "-.")
 
 
@@ -101,58 +99,62 @@ def _item(item: Item) -> list[str]:
     if isinstance(item, Patch):
         faint = f' fill-opacity="{number(item.opacity)}"' if item.opacity < 1 else ""
         return [f'<path{_id(item.name)} fill="{item.colour}"{faint} d="{path(item.outline)}"/>']
-    return [_stroke((item.outline,), item.colour, item.weight, item.dash)]
+    return _stroke((item.outline,), item.colour, item.weight, item.dash)
 
 
 def _part(part: Part) -> list[str]:
-    skin = part.skin
-    fill = f'<path{_id(part.name)} fill="{skin.fill}" d="{path(part.outline)}"/>'
-    lines = [fill]
-    if skin.hatched:
-        lines.append(_stroke(hatching(part.outline.flat(6), 5), skin.detail, 0.8))
+    lines = [_body(part)]
+    if part.skin.hatched:
+        ring = part.outline.flat(6)
+        lines += _stroke(hatching(ring, 5, cut=part.weight / 2), part.skin.detail, 0.8)
     elif part.shaded:
         lines += _shading(part)
-    if not part.weight:
-        return lines
-    dash = (4.0, 3.2) if skin.dashed else ()
-    return [*lines, _stroke((part.outline,), EDGE, part.weight, dash)]
+    return lines
+
+
+def _body(part: Part) -> str:
+    edge = ""
+    if part.weight:
+        dash = ' stroke-dasharray="4,3.2"' if part.skin.dashed else ""
+        edge = f' stroke="{EDGE}" stroke-width="{number(part.weight)}"{dash}'
+    return f'<path{_id(part.name)} fill="{part.skin.fill}"{edge} d="{path(part.outline)}"/>'
 
 
 def _shading(part: Part) -> list[str]:
-    low, high = bounds(part.outline.flat(4))
-    small = min((high - low).real, (high - low).imag)
-    reach = min(small * 0.22, 9.0)
-    if reach < 1.1:
+    low, high = bounds(part.outline.flat(3))
+    reach = min((high - low).real * 0.22, (high - low).imag * 0.22, 9.0)
+    near = part.weight / 2
+    if reach < near + 0.4:
         return []
-    shade = rim(part.outline, toward=-LIGHT, near=0, far=reach, spread=0.05)
-    lines = [_fill(shade, part.skin.shade)]
+    shade = rim(part.outline, toward=-LIGHT, near=near, far=reach, spread=0.05)
+    lines = _fill(shade, part.skin.shade)
     if part.gloss > 0 and reach > 1.7:
-        near = part.weight * 0.5 + reach * 0.28
-        tone = (
-            part.skin.light
-            if part.gloss <= 1
-            else lightened(part.skin.light, 14 * (part.gloss - 1))
-        )
-        glint = rim(
-            part.outline, toward=LIGHT, near=near, far=near + reach * 0.4 * part.gloss, spread=0.45
-        )
-        lines.append(_fill(glint, tone))
-    return [line for line in lines if line]
+        near += reach * 0.28
+        far = near + reach * 0.4 * part.gloss
+        glint = rim(part.outline, toward=LIGHT, near=near, far=far, spread=0.45)
+        lines += _fill(glint, _glint(part))
+    return lines
 
 
-def _fill(outlines: tuple[Outline, ...], colour: str) -> str:
+def _glint(part: Part) -> str:
+    light = part.skin.light
+    return light if part.gloss <= 1 else lightened(light, 14 * (part.gloss - 1))
+
+
+def _fill(outlines: tuple[Outline, ...], colour: str) -> list[str]:
     ways = "".join(path(outline) for outline in outlines)
-    return f'<path fill="{colour}" d="{ways}"/>' if ways else ""
+    return [f'<path fill="{colour}" d="{ways}"/>'] if ways else []
 
 
 def _stroke(
     outlines: tuple[Outline, ...], colour: str, weight: float, dash: tuple[float, ...] = ()
-) -> str:
+) -> list[str]:
     ways = "".join(path(outline) for outline in outlines)
+    if not ways:
+        return []
     dashes = f' stroke-dasharray="{",".join(map(number, dash))}"' if dash else ""
-    return (
-        f'<path fill="none" stroke="{colour}" stroke-width="{number(weight)}"{dashes} d="{ways}"/>'
-    )
+    width = number(weight)
+    return [f'<path fill="none" stroke="{colour}" stroke-width="{width}"{dashes} d="{ways}"/>']
 
 
 def _words(words: Words) -> str:

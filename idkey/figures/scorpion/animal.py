@@ -141,8 +141,8 @@ def animal(build: Build, coat: Coat) -> Group:
     mouth = moved(complex(0.012 * size, 0.12 * size))
     tips = [chelicera_drawing(size * 0.4, coat.arms, place=s.after(mouth)) for _, s in sides]
     return group(
-        group(*(_legs(build, coat, place) for _, place in sides), name="legs"),
-        _telson(build, tail, (points[5], points[6]), coat),
+        group(*(legs_of(build, coat, place) for _, place in sides), name="legs"),
+        telson_of(build, tail, (points[5], points[6]), coat),
         _haired(group(metasoma_drawing(tail, points, coat.tail), name="metasoma"), build),
         group(placed(back, moved(complex(0, size))), name="tergites"),
         *(pedipalp(build, coat, place=place, side=side) for side, place in sides),
@@ -161,11 +161,13 @@ def tail_of(build: Build) -> Tail:
     )
 
 
-def _legs(build: Build, coat: Coat, place: Place) -> Item:
+def legs_of(build: Build, coat: Coat, place: Place) -> Item:
+    """The legs of one side."""
     return _haired(legs_drawing(build.carapace, coat.legs, place=place), build)
 
 
-def _telson(build: Build, tail: Tail, ends: tuple[Point, Point], coat: Coat) -> Group:
+def telson_of(build: Build, tail: Tail, ends: tuple[Point, Point], coat: Coat) -> Group:
+    """The telson, lying on its side, from the last joint of the tail to its own end."""
     length = abs(ends[1] - ends[0])
     sting = Sting(
         length=length,
@@ -182,7 +184,12 @@ def _telson(build: Build, tail: Tail, ends: tuple[Point, Point], coat: Coat) -> 
 
 
 def _haired(item: Item, build: Build) -> Item:
-    return bristled(item, build.hairs, build.carapace * 0.15) if build.hairs else item
+    count = round(build.hairs * min(1.0, build.carapace / _HAIRY_FROM))
+    return bristled(item, count, build.carapace * 0.15) if count else item
+
+
+_HAIRY_FROM = 34.0
+"""Carapace length from which a drawing has room for all hairs."""
 
 
 def bristled(item: Item, count: int, length: float) -> Group:

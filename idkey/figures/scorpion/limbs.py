@@ -21,11 +21,9 @@ def rod(start: Point, end: Point, base: float, tip: float, *, belly: float = 0.0
     middle = (base + tip) / 2 + belly * base
     right = (
         complex(-0.02 * length, 0),
-        complex(0.03 * length, 0.36 * base),
-        complex(0.14 * length, 0.48 * base),
+        complex(0.06 * length, 0.44 * base),
         complex(0.5 * length, 0.5 * middle),
-        complex(0.86 * length, 0.5 * tip),
-        complex(0.98 * length, 0.36 * tip),
+        complex(0.94 * length, 0.44 * tip),
         complex(1.02 * length, 0),
     )
     left = [p.conjugate() for p in reversed(right[1:-1])]
@@ -33,7 +31,7 @@ def rod(start: Point, end: Point, base: float, tip: float, *, belly: float = 0.0
 
 
 LEGS = (
-    ((0.42, 0.42), (0.92, 0.05), (1.22, -0.26), (1.38, -0.6), (1.42, -0.86), (1.43, -1.04)),
+    ((0.42, 0.42), (0.98, 0.14), (1.36, -0.12), (1.63, -0.42), (1.77, -0.64), (1.84, -0.79)),
     ((0.47, 0.6), (1.08, 0.5), (1.45, 0.34), (1.78, 0.12), (1.98, -0.05), (2.11, -0.14)),
     ((0.48, 0.8), (1.1, 1.0), (1.5, 1.06), (1.88, 1.24), (2.12, 1.36), (2.26, 1.41)),
     ((0.44, 0.98), (1.04, 1.52), (1.46, 1.84), (1.78, 2.3), (1.97, 2.64), (2.04, 2.84)),

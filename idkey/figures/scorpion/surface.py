@@ -4,8 +4,8 @@ import math
 from collections.abc import Sequence
 
 from idkey.figures.drawing import Dot, Group, Item, Line, Patch, group
-from idkey.figures.fields import LIGHT, scatter, wobble
-from idkey.figures.geometry import Outline, Point, Points, bounds, depth, inside, smooth
+from idkey.figures.fields import LIGHT, scatter, within, wobble
+from idkey.figures.geometry import Outline, Point, Points, bounds, depths, inside, smooth
 from idkey.figures.ink import LINE_WEIGHT, Skin, lightened
 
 
@@ -61,14 +61,14 @@ def net(ring: Sequence[Point], skin: Skin, gap: float, margin: float) -> Group:
     low, high = bounds(ring)
     rows = int((high.imag - low.imag) / (gap * 0.9)) + 3
     columns = int((high.real - low.real) / (gap * 0.52)) + 2
-    items: list[Item] = []
-    for row in range(rows):
-        for column in range(columns):
-            for start, end in _mesh(row, column):
-                a, b = low + _knot(start) * gap / 2, low + _knot(end) * gap / 2
-                if all(inside(ring, p) and depth(ring, p) > margin for p in (a, b)):
-                    items.append(keel((a, b), skin, 1.7))
-    return group(*items)
+    edges = [
+        (low + _knot(start) * gap / 2, low + _knot(end) * gap / 2)
+        for row in range(rows)
+        for column in range(columns)
+        for start, end in _mesh(row, column)
+    ]
+    kept = set(within(ring, [end for edge in edges for end in edge], margin))
+    return group(*(keel(edge, skin, 1.7) for edge in edges if kept.issuperset(edge)))
 
 
 def _mesh(row: int, column: int) -> tuple[tuple[tuple[int, int], tuple[int, int]], ...]:
@@ -100,7 +100,8 @@ def wrinkles(ring: Sequence[Point], skin: Skin, gap: float, margin: float) -> Gr
 
 def beyond(points: Sequence[Point], ring: Sequence[Point], margin: float) -> Points:
     """Those of `points` that lie inside the ring within `margin` of its border."""
-    return tuple(p for p in points if inside(ring, p) and depth(ring, p) < margin)
+    marks = zip(points, inside(ring, points), depths(ring, points), strict=True)
+    return tuple(point for point, is_in, far in marks if is_in and far < margin)
 
 
 def contour(points: Sequence[Point], skin: Skin) -> Line:
