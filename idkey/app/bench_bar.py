@@ -40,7 +40,9 @@ class BenchBar(QWidget):
         stages = [(self._stage(stage), stage) for stage in (None, *Stage)]
         self._sex_box = self._box(self.tr("Sex of the animal"), sexes)
         self._stage_box = self._box(self.tr("Stage of the animal"), stages)
-        self._care = self._box(self.tr("How the looking is done"), [(care_words(c), c) for c in Care])
+        self._care = self._box(
+            self.tr("How the looking is done"), [(care_words(c), c) for c in Care]
+        )
         self._mode = Segments(self.tr("How to go through the key"), Mode, self._mode_words)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -109,4 +111,3 @@ class BenchBar(QWidget):
     @Slot(object)
     def _on_mode_chosen(self, mode: Mode) -> None:
         self.mode_chosen.emit(mode)
-

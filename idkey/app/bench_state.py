@@ -1,6 +1,5 @@
 """The one thing on the bench that changes."""
 
-from collections.abc import Mapping
 from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal, Slot
@@ -8,12 +7,12 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.case_shelf import CaseShelf
 from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.keeper import Keeper
+from idkey.app.key_library import KeyLibrary
 from idkey.app.reasoner import Reasoned, Reasoner
 from idkey.app.session import Mode, Session
 from idkey.engine import walk
 from idkey.engine.labels import match_labels
 from idkey.model.case import Aim, Care, Case, Claim, Finding, Specimen
-from idkey.model.key import Key
 
 PLACE = "bench"
 """Setting that says which case, question and tray the bench was at."""
@@ -37,21 +36,26 @@ class BenchState(QObject):
 
     changed = Signal(object)
 
-    def __init__(
-        self, keys: Mapping[str, Key], keeper: Keeper, parent: QObject | None = None
-    ) -> None:
+    def __init__(self, keys: KeyLibrary, keeper: Keeper, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.keys = keys
         self.keeper = keeper
-        self._reasoner = Reasoner()
+        self.reasoner = Reasoner()
         self._jobs = Jobs(threads=1, parent=self)
-        self._shelf = CaseShelf(keys, keeper.store, self._reasoner)
+        self._shelf = CaseShelf(keys, keeper.store, self.reasoner)
         self._initials = str(keeper.setting(PERSON).get("initials", ""))
         self.session = self._shelf.fresh(next(iter(keys)), by=self._initials)
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
         self._jobs.close()
+
+    def tray(self) -> tuple[Session, ...]:
+        """The sessions of the open cases, in the order of the tray."""
+        here = self.session
+        others = ((case_id, self._shelf.known(case_id)) for case_id in here.open)
+        found = (here if case_id == here.case.id else other for case_id, other in others)
+        return tuple(session for session in found if session is not None)
 
     def new_case(self, key: str = "") -> None:
         """Put an empty case on the bench, beside those in the tray."""
@@ -233,11 +237,11 @@ class BenchState(QObject):
         if session.case.claim != self.session.case.claim:
             session = self._shelf.with_label(session)
         key, case, prior = session.key, session.case, session.prior
-        if self._reasoner.slow(key):
+        if self.reasoner.slow(key):
             session = replace(session, thinking=True)
             self._think(session)
         else:
-            session = replace(session, reasoned=self._reasoner.reasoned(key, case, prior))
+            session = replace(session, reasoned=self.reasoner.reasoned(key, case, prior))
         self.keeper.save(case, session.reasoned.assessment)
         self._show(session)
 
@@ -246,7 +250,7 @@ class BenchState(QObject):
 
         def work(tick: Tick) -> Reasoned:  # on a pool thread
             tick(0, 1)
-            return self._reasoner.reasoned(key, case, prior)
+            return self.reasoner.reasoned(key, case, prior)
 
         job = Job(work)
         job.succeeded.connect(self._on_reasoned)

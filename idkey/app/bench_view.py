@@ -1,72 +1,173 @@
 """The bench: claim, verdict, question, line-up and ledger on one screen."""
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QPoint, Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QSplitter, QStackedWidget, QVBoxLayout
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
 
-from idkey.app.bench_bar import BenchBar
 from idkey.app.bench_state import BenchState
 from idkey.app.claim_view import ClaimView
 from idkey.app.desk import Desk
-from idkey.app.label_note import LabelNote
 from idkey.app.ledger_view import LedgerView
 from idkey.app.lineup_view import LineupView
-from idkey.app.others_view import OthersView
-from idkey.app.question_view import QuestionView
+from idkey.app.middle import Middle, Page
+from idkey.app.popover import LargePictures, TermPopover
 from idkey.app.session import Session
 from idkey.app.verdict_view import VerdictView
+from idkey.model.case import Claim
+
+NARROW = 1080
+"""Below this width in pixels, what is least needed is left out."""
 
 
 class BenchView(QWidget):
+    """Shows the session of a state; every area says what the person wants, the state does it.
+
+    Args:
+        state: The state of the bench.
+        desk: Look, drawings, language.
+    """
+
     def __init__(self, state: BenchState, desk: Desk) -> None:
         super().__init__()
         self.setProperty("pane", "ground")
-        self.state = state
-        self.desk = desk
+        self._state = state
+        self._desk = desk
+        self._case = ""
         self.claim = ClaimView(desk.theme)
         self.verdict = VerdictView(desk)
-        self.bar = BenchBar(desk)
-        self.note = LabelNote(desk)
-        self.question = QuestionView(desk)
-        self.others = OthersView(desk)
+        self.middle = Middle(state, desk)
         self.lineup = LineupView(desk)
         self.ledger = LedgerView(desk)
         self._lay_out()
-        self.question.observed.connect(state.observe)
-        self.claim.typed.connect(state.type_label)
-        self.claim.claimed.connect(state.claim)
-        self.others.asked.connect(state.ask)
-        self.ledger.asked.connect(state.ask)
-        self.ledger.withdrawn.connect(state.withdraw)
-        self.note.asked.connect(state.ask)
-        state.changed.connect(self.show_session)
+        self._large = LargePictures(desk, self)
+        self._connect()
         self.show_session(state.session)
 
-    @Slot(object)
-    def show_session(self, s: Session) -> None:
-        self.claim.show_claim(s.case.claim)
-        self.claim.offer(tuple(m.text for m in s.matches))
-        self.verdict.show_session(s)
-        self.bar.show_session(s)
-        self.note.show_session(s)
-        self.question.show_session(s)
-        self.others.show_session(s)
-        self.lineup.show_session(s)
-        self.ledger.show_session(s)
+    def close_work(self) -> None:
+        """Let go of work under way."""
+        self.middle.close_work()
 
-    def _lay_out(self):
-        top = QHBoxLayout(); top.setSpacing(16)
-        top.addWidget(self.claim); top.addWidget(self.verdict, 1)
-        scroll = QScrollArea(); scroll.setWidgetResizable(True)
-        inner = QWidget(); inner.setProperty('pane','clear')
-        col = QVBoxLayout(inner); col.setContentsMargins(0,0,0,0); col.setSpacing(8)
-        col.addWidget(self.note); col.addWidget(self.question); col.addStretch(1)
-        scroll.setWidget(inner)
-        split = QSplitter(Qt.Orientation.Vertical); split.addWidget(scroll); split.addWidget(self.others)
-        split.setStretchFactor(0,3); split.setStretchFactor(1,1)
-        mid = QVBoxLayout(); mid.setSpacing(8); mid.addWidget(self.bar); mid.addWidget(split,1)
-        body = QHBoxLayout(); body.setSpacing(12); body.addLayout(mid,1); body.addWidget(self.lineup)
-        self.lineup.setFixedWidth(self.desk.theme.px(288))
-        whole = QVBoxLayout(self); whole.setContentsMargins(16,12,16,12); whole.setSpacing(12)
-        whole.addLayout(top); whole.addLayout(body,1); whole.addWidget(self.ledger)
+    @Slot(object)
+    def show_session(self, session: Session) -> None:
+        """Show a session in all areas."""
+        fresh = session.case.id != self._case
+        self._case = session.case.id
+        self.claim.show_claim(session.case.claim, self._state.drafted("label") if fresh else "")
+        self.claim.offer(tuple(match.text for match in session.matches))
+        self.verdict.show_session(session)
+        self.lineup.show_session(session)
+        self.ledger.show_session(session)
+        self.middle.show_session(session)
+
+    def areas(self) -> tuple[QWidget, ...]:
+        """Where F6 goes, in order."""
+        return (
+            self.claim.label,
+            self.middle,
+            self.middle.others.list,
+            self.lineup.list,
+            self.ledger.list,
+        )
+
+    def next_area(self, step: int) -> None:
+        """Put the focus into the next area that has something in it."""
+        areas = [area for area in self.areas() if area.isVisible()]
+        focus = QApplication.focusWidget()
+        here = [n for n, area in enumerate(areas) if focus and _within(area, focus)]
+        place = (here[-1] + step) % len(areas) if here else 0
+        if areas[place] is self.middle:
+            self.middle.focus_answer()
+        else:
+            areas[place].setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def search_questions(self) -> None:
+        """Put the cursor into the search of the other questions."""
+        self.middle.show_questions()
+        self.middle.others.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def look_at_animal(self) -> None:
+        """Go to the question; on an empty bench this says that there is no label."""
+        session = self._state.session
+        if session.blank and session.open_questions:
+            self._state.ask(session.open_questions[0].character)
+        self.middle.focus_answer()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give each area what it needs at this width."""
+        super().resizeEvent(event)
+        theme = self._desk.theme
+        wide = min(max(theme.px(276), self.width() // 4), theme.px(400))
+        self.lineup.setFixedWidth(min(wide, self.width() // 3))
+        self.claim.setFixedWidth(min(theme.px(360), self.width() * 2 // 5))
+        self.middle.bar.make_narrow(self.width() < theme.px(NARROW))
+
+    def _lay_out(self) -> None:
+        top = QHBoxLayout()
+        top.setSpacing(16)
+        top.addWidget(self.claim)
+        top.addWidget(self.verdict, 1)
+        body = QHBoxLayout()
+        body.setSpacing(12)
+        body.addWidget(self.middle, 1)
+        body.addWidget(self.lineup)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(16, 12, 16, 12)
+        whole.setSpacing(12)
+        whole.addLayout(top)
+        whole.addLayout(body, 1)
+        whole.addWidget(self.ledger)
+
+    def _connect(self) -> None:
+        state, middle = self._state, self.middle
+        self.claim.typed.connect(state.type_label)
+        self.claim.claimed.connect(self._on_claimed)
+        self.verdict.reasons_asked.connect(middle.open_reasons)
+        middle.start.unlabelled.connect(self.look_at_animal)
+        middle.start.key_chosen.connect(state.new_case)
+        middle.large_asked.connect(self._on_large_asked)
+        middle.term_asked.connect(self._on_term_asked)
+        middle.paged.connect(self._on_paged)
+        middle.question.observed.connect(self._on_answered)
+        middle.walk.taken.connect(self._on_answered)
+        self.lineup.opened.connect(middle.open_taxon)
+        self.lineup.comparison_asked.connect(middle.open_comparison)
+        self.ledger.asked.connect(middle.ask)
+        self.ledger.withdrawn.connect(state.withdraw)
+        self.ledger.undo_asked.connect(state.undo)
+        self.ledger.redo_asked.connect(state.redo)
+        state.changed.connect(self.show_session)
+
+    @Slot(object)
+    def _on_claimed(self, claim: Claim) -> None:
+        """The label is written: go on to the question, unless another field is being filled."""
+        at_label = self.claim.label.hasFocus()
+        self._state.claim(claim)
+        if at_label and claim.text:
+            self.middle.focus_answer()
+
+    @Slot()
+    def _on_answered(self) -> None:
+        self.middle.focus_answer()
+
+    @Slot(str)
+    def _on_large_asked(self, state: str) -> None:
+        session = self._state.session
+        if session.character is not None:
+            self._large.show_state(session.key, session.character, state)
+
+    @Slot(str)
+    def _on_term_asked(self, character: str) -> None:
+        card = self.middle.question
+        place = card.mapToGlobal(QPoint(card.width() - self._desk.theme.px(400), 48))
+        popover = TermPopover(self._desk, self)
+        popover.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        key = self._state.session.key
+        popover.explain(key, key.character[character], place)
+
+    @Slot(object)
+    def _on_paged(self, page: Page) -> None:
+        self.lineup.setVisible(page is not Page.COMPARISON)
+
+
+def _within(area: QWidget, widget: QWidget) -> bool:
+    return area is widget or area.isAncestorOf(widget)

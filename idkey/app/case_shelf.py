@@ -12,7 +12,6 @@ from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.store.book import Store
-from idkey.store.faults import Missing
 
 
 class CaseShelf:
@@ -100,14 +99,6 @@ class CaseShelf:
         if case.use_prior and prior:
             return replace(session, reasoned=self._reasoner.reasoned(key, case, prior))
         return session
-
-    def recorded(self, case_id: str) -> bool:
-        """Whether the record book has the case."""
-        try:
-            self._store.case(case_id)
-        except Missing:
-            return False
-        return True
 
     def _reasoned(self, key: Key, case: Case) -> Reasoned:
         return self._reasoner.reasoned(key, case, None)

@@ -40,7 +40,11 @@ class Choice(QComboBox):
         pen = QPen(self._theme.colour("soft"), 1.6)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
         painter.setPen(pen)
-        points = [QPointF(x - arm, y - arm / 2), QPointF(x, y + arm / 2), QPointF(x + arm, y - arm / 2)]
+        points = [
+            QPointF(x - arm, y - arm / 2),
+            QPointF(x, y + arm / 2),
+            QPointF(x + arm, y - arm / 2),
+        ]
         painter.drawPolyline(QPolygonF(points))
         painter.end()
 

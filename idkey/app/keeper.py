@@ -11,6 +11,7 @@ from idkey.app.jobs import Job, Jobs, Tick
 from idkey.engine.result import Assessment
 from idkey.model.case import Case
 from idkey.store.book import Store
+from idkey.store.faults import Missing
 from idkey.store.record import VerdictSummary
 
 
@@ -89,6 +90,18 @@ class Keeper(QObject):
         except json.JSONDecodeError:
             return {}
         return found if isinstance(found, dict) else {}
+
+    def knows(self, case_id: str) -> bool:
+        """Whether the record book has the case."""
+        try:
+            self.store.case(case_id)
+        except Missing:
+            return False
+        return True
+
+    def flush(self) -> bool:
+        """Wait until everything asked for so far is in the book; False when that took too long."""
+        return self._jobs.wait(10_000)
 
     def close(self) -> bool:
         """Finish what was asked for; False when it took longer than ten seconds."""

@@ -61,11 +61,11 @@ class LedgerDelegate(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw the card."""
         row: LedgerRow = index.data(ROW_ROLE)
-        rect = QRect(option.rect)  # type: ignore[attr-defined]
+        rect = QRect(option.rect)
         px, colour = self._desk.theme.px, self._desk.theme.colour
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._draw_ground(painter, rect, option.state)  # type: ignore[attr-defined]
+        self._draw_ground(painter, rect, option.state)
         inner = rect.adjusted(px(12), px(5), -px(14), -px(3))
         if row.against:
             box = QRectF(inner.right() - px(14), inner.top(), px(15), px(15))

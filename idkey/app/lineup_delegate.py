@@ -12,7 +12,7 @@ from idkey.model.key import Key
 
 Index = QModelIndex | QPersistentModelIndex
 
-PORTRAIT = (84, 56)
+PORTRAIT = (104, 52)
 """Room for a portrait at 100 % text, in pixels."""
 
 
@@ -39,8 +39,8 @@ class LineupDelegate(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw the row."""
         row: LineupRow = index.data(ROW_ROLE)
-        rect = QRect(option.rect)  # type: ignore[attr-defined]
-        state = option.state  # type: ignore[attr-defined]
+        rect = QRect(option.rect)
+        state = option.state
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._draw_ground(painter, rect, state)
@@ -92,12 +92,11 @@ class LineupDelegate(QStyledItemDelegate):
         frame = QRect(rect.left() + px(8), rect.center().y() - room.height() // 2, 0, 0)
         frame.setSize(room)
         left = rect.left() + px(10)
-        if self.key is not None:
-            ratio = option.widget.devicePixelRatioF()  # type: ignore[attr-defined]
+        if self.key is not None and self.key.body_plan:
+            ratio = option.widget.devicePixelRatioF()
             picture = self._desk.pictures.portrait(self.key, row.taxon, size=room, ratio=ratio)
-            if picture is not None:
-                self._draw_portrait(painter, frame, picture, faint=gone)
-                left = frame.right() + px(10)
+            self._draw_portrait(painter, frame, picture, faint=gone)
+            left = frame.right() + px(10)
         inner = QRect(left, rect.top() + px(8), rect.right() - px(12) - left, rect.height())
         self._draw_name(painter, inner, row)
         if gone:
@@ -107,11 +106,17 @@ class LineupDelegate(QStyledItemDelegate):
             self._draw_marks(painter, inner.adjusted(0, px(38), 0, 0), row)
 
     def _draw_portrait(
-        self, painter: QPainter, frame: QRect, picture: QPixmap, *, faint: bool
+        self, painter: QPainter, frame: QRect, picture: QPixmap | None, *, faint: bool
     ) -> None:
-        size = picture.deviceIndependentSize()
         painter.save()
-        painter.setOpacity(0.55 if faint else 1.0)
+        painter.setOpacity(0.6 if faint else 1.0)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._theme.colour("plate"))
+        painter.drawRoundedRect(frame, 6, 6)
+        if picture is None:
+            painter.restore()
+            return
+        size = picture.deviceIndependentSize()
         painter.drawPixmap(
             round(frame.center().x() - size.width() / 2),
             round(frame.center().y() - size.height() / 2),

@@ -53,6 +53,7 @@ class LineupView(QFrame):
             parent=self,
         )
         self._build()
+        desk.pictures.arrived.connect(self.list.viewport().update)
 
     def show_session(self, session: Session) -> None:
         """Show the line-up of a session; the chosen taxa stay chosen."""

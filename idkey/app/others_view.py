@@ -52,11 +52,11 @@ class OthersDelegate(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw the row."""
         row: OtherRow = index.data(ROW_ROLE)
-        rect = QRect(option.rect)  # type: ignore[attr-defined]
+        rect = QRect(option.rect)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if row.character:
-            self._draw_ground(painter, rect, option.state, row)  # type: ignore[attr-defined]
+            self._draw_ground(painter, rect, option.state, row)
             self._draw_question(painter, rect, row)
         else:
             inner = rect.adjusted(self._theme.px(12), self._theme.px(6), 0, 0)

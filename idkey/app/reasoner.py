@@ -36,7 +36,11 @@ class Reasoned:
 
 
 class Reasoner:
-    """Reasons over cases; remembers compiled keys. May be called from one thread at a time."""
+    """Reasons over cases; remembers compiled keys.
+
+    It may be called from several threads: what is remembered never changes, and at worst a key
+    is compiled twice.
+    """
 
     def __init__(self) -> None:
         self._matrices: OrderedDict[object, Matrix] = OrderedDict()
@@ -48,7 +52,7 @@ class Reasoner:
         if found is None:
             found = compile_key(key, case.specimen, case.care)
         self._matrices[place] = found
-        while len(self._matrices) > KEPT:
+        if len(self._matrices) > KEPT:
             self._matrices.popitem(last=False)
         return found
 

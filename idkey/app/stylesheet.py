@@ -24,6 +24,7 @@ QLabel[tone="accent"] { color: $accent; }
 QWidget[pane="ground"] { background: $ground; }
 QWidget[pane="surface"] { background: $surface; }
 QFrame[pane="card"] { background: $raised; border: 1px solid $line; border-radius: 10px; }
+QLabel[pane="plate"] { background: $plate; border-radius: 8px; padding: ${p8}px; }
 QFrame[pane="quiet"] { background: $surface; border: 1px solid $line; border-radius: 8px; }
 QFrame[pane="hazard"] { background: $hazard_soft; border: 1px solid $hazard;
     border-radius: 8px; }

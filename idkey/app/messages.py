@@ -1,0 +1,35 @@
+"""Errors as words on the screen; the only place that makes them."""
+
+import logging
+import uuid
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication
+
+from idkey.errors import IdKeyError
+
+log = logging.getLogger(__name__)
+
+_tr = QCoreApplication.translate
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """What is wrong and what to do."""
+
+    problem: str
+    remedy: str
+
+
+def message_for(error: BaseException) -> Message:
+    """The message for `error`; an unexpected one is logged whole under a short code."""
+    if isinstance(error, IdKeyError):
+        return Message(error.problem, error.remedy)
+    code = uuid.uuid4().hex[:6].upper()
+    log.error("unexpected error %s", code, exc_info=error)
+    return Message(
+        _tr("messages", "The program made a mistake and could not finish this step."),
+        _tr("messages", "Please try again; if it comes back, report code {code}.").format(
+            code=code
+        ),
+    )

@@ -1,0 +1,296 @@
+"""The middle of the bench: start, question, couplets, and the pages that lie over them."""
+
+from enum import StrEnum
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+
+from idkey.app.bench_bar import BenchBar
+from idkey.app.bench_state import BenchState
+from idkey.app.compare_view import CompareView
+from idkey.app.deeper import Deeper
+from idkey.app.desk import Desk
+from idkey.app.label_note import LabelNote
+from idkey.app.others_view import OthersView
+from idkey.app.question_view import QuestionView
+from idkey.app.reasons_view import ReasonsView
+from idkey.app.session import Mode, Session
+from idkey.app.start_view import StartView
+from idkey.app.taxon_sheet import TaxonSheet
+from idkey.app.walk_view import WalkView
+from idkey.engine.diagnosis import Diagnosis
+from idkey.engine.whatif import Turn
+
+
+class Page(StrEnum):
+    """What stands in the middle."""
+
+    START = "start"
+    QUESTION = "question"
+    WALK = "walk"
+    REASONS = "reasons"
+    TAXON = "taxon"
+    COMPARISON = "comparison"
+
+
+OVER = (Page.REASONS, Page.TAXON, Page.COMPARISON)
+"""Pages that lie over the question until the person goes back."""
+
+
+class Middle(QWidget):
+    """Shows one page; what lies over the question goes away when a question is asked.
+
+    Args:
+        state: The state of the bench.
+        desk: Look, drawings, language.
+
+    Signals:
+        large_asked(state: str): The person wants to see a drawing large.
+        term_asked(character: str): The person wants a term explained.
+        paged(page: object): Another page stands in the middle.
+    """
+
+    large_asked = Signal(str)
+    term_asked = Signal(str)
+    paged = Signal(object)
+
+    def __init__(self, state: BenchState, desk: Desk) -> None:
+        super().__init__()
+        self._state = state
+        self._desk = desk
+        self._over: Page | None = None
+        self._note_wanted = ""
+        self._note_away = ""
+        self._deeper = Deeper(state.reasoner, self)
+        self.bar = BenchBar(desk)
+        self.note = LabelNote(desk)
+        self.start = StartView(desk)
+        self.question = QuestionView(desk)
+        self.others = OthersView(desk)
+        self.walk = WalkView(desk)
+        self.reasons = ReasonsView(desk)
+        self.taxon = TaxonSheet(desk)
+        self.comparison = CompareView(desk)
+        self._lay_out()
+        self._connect()
+
+    def close_work(self) -> None:
+        """Let go of work under way."""
+        self._deeper.close()
+
+    @property
+    def page(self) -> Page:
+        """The page that stands in the middle."""
+        if self._over is not None:
+            return self._over
+        session = self._state.session
+        if session.mode is Mode.COUPLETS:
+            return Page.WALK
+        return Page.START if session.blank else Page.QUESTION
+
+    def show_session(self, session: Session) -> None:
+        """Show a session on the page that stands in the middle."""
+        self.bar.show_session(session)
+        self._show_note(session)
+        page = self.page
+        if page is Page.START:
+            self._show_start(session)
+        elif page is Page.QUESTION:
+            self._show_question(session)
+        elif page is Page.WALK:
+            self.walk.show_session(session)
+        elif page is Page.REASONS:
+            self.reasons.show_session(session)
+            self._deeper.look_for_turns(session)
+        elif page is Page.TAXON:
+            self._show_taxon(session, self.taxon.taxon)
+        self.bar.setVisible(page in (Page.QUESTION, Page.WALK))
+        self._stack.setCurrentWidget(self._pages[page])
+        self.paged.emit(page)
+
+    def open_reasons(self) -> None:
+        """Lay the reasons over the question, or take them away."""
+        self._open(None if self._over is Page.REASONS else Page.REASONS)
+
+    def open_taxon(self, taxon: str) -> None:
+        """Lay the sheet of a taxon over the question."""
+        if taxon in self._state.session.key.taxon:
+            self.taxon.taxon = taxon
+            self._open(Page.TAXON)
+
+    def open_comparison(self, taxa: tuple[str, ...]) -> None:
+        """Lay a comparison over the question."""
+        if len(taxa) > 1:
+            self.comparison.show_taxa(self._state.session, taxa)
+            self._open(Page.COMPARISON)
+
+    def ask(self, character: str) -> None:
+        """Put a character on the card."""
+        self._over = None
+        self._state.go_by(Mode.FREE)
+        self._state.ask(character)
+        self.show_session(self._state.session)
+        self.focus_answer()
+
+    def show_questions(self) -> None:
+        """Put the card and the other questions in the middle."""
+        session = self._state.session
+        if session.blank and session.open_questions:
+            self._state.ask(session.open_questions[0].character)
+        self._over = None
+        self._state.go_by(Mode.FREE)
+        self.show_session(self._state.session)
+
+    @Slot()
+    def leave(self) -> None:
+        """Take away what lies over the question."""
+        self._open(None)
+        self.focus_answer()
+
+    def open_note(self) -> None:
+        """Show what is sold under the label, also once something was looked at."""
+        self._note_wanted, self._note_away = self._state.session.case.id, ""
+        self.show_session(self._state.session)
+
+    def focus_answer(self) -> None:
+        """Put the focus where an answer is given."""
+        if self.page is Page.WALK:
+            self.walk.focus_answer()
+        elif self.page is Page.QUESTION:
+            self.question.focus_answer()
+        else:
+            self._pages[self.page].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _open(self, page: Page | None) -> None:
+        self._over = page
+        self.show_session(self._state.session)
+        if page is not None:
+            focus = self.comparison.table if page is Page.COMPARISON else None
+            (focus or self._pages[page].text).setFocus(Qt.FocusReason.OtherFocusReason)  # type: ignore[attr-defined]
+
+    def _lay_out(self) -> None:
+        inner = QWidget()
+        inner.setProperty("pane", "clear")
+        card = QVBoxLayout(inner)
+        card.setContentsMargins(0, 0, 0, 0)
+        card.addWidget(self.question)
+        card.addStretch(1)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inner)
+        self.split = QSplitter(Qt.Orientation.Vertical)
+        self.split.setHandleWidth(8)
+        self.split.addWidget(scroll)
+        self.split.addWidget(self.others)
+        self.split.setStretchFactor(0, 4)
+        self.split.setStretchFactor(1, 1)
+        self.split.setCollapsible(0, False)
+        self._stack = QStackedWidget()
+        self._pages = {
+            Page.START: self.start,
+            Page.QUESTION: self.split,
+            Page.WALK: self.walk,
+            Page.REASONS: self.reasons,
+            Page.TAXON: self.taxon,
+            Page.COMPARISON: self.comparison,
+        }
+        for page in self._pages.values():
+            self._stack.addWidget(page)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        column.addWidget(self.bar)
+        column.addWidget(self.note)
+        column.addWidget(self._stack, 1)
+
+    def _connect(self) -> None:
+        state = self._state
+        self.bar.aim_chosen.connect(state.want)
+        self.bar.mode_chosen.connect(state.go_by)
+        self.bar.specimen_chosen.connect(state.describe)
+        self.bar.care_chosen.connect(state.look_with)
+        self.note.asked.connect(self.ask)
+        self.note.label_chosen.connect(state.confirm_label)
+        self.note.put_away.connect(self._on_note_put_away)
+        self.question.observed.connect(state.observe)
+        self.question.drafted.connect(self._on_question_drafted)
+        self.question.large_asked.connect(self.large_asked)
+        self.question.term_asked.connect(self.term_asked)
+        self.others.asked.connect(self.ask)
+        self.walk.taken.connect(state.take)
+        self.walk.back_asked.connect(state.step_back)
+        self.walk.linked.connect(self._on_linked)
+        self.reasons.prior_wanted.connect(self._on_prior_wanted)
+        self.comparison.asked.connect(self.ask)
+        self.taxon.comparison_asked.connect(self.open_comparison)
+        for sheet in (self.reasons, self.taxon, self.comparison):
+            sheet.left.connect(self.leave)
+            sheet.linked.connect(self._on_linked)
+        self._desk.pictures.arrived.connect(self._on_pictures_arrived)
+        self._deeper.turned.connect(self._on_deeper_turned)
+        self._deeper.diagnosed.connect(self._on_deeper_diagnosed)
+
+    def _show_start(self, session: Session) -> None:
+        self.start.show_keys(self._state.keys.titles, session.key)
+        self.start.show_recent(self._state.keeper.store.recent(6))
+
+    def _show_question(self, session: Session) -> None:
+        character = session.character
+        draft = self._state.drafted(f"answer/{character.id}") if character else ""
+        self.question.show_session(session, draft)
+        self.others.show_session(session)
+
+    def _show_taxon(self, session: Session, taxon: str) -> None:
+        self.taxon.show_taxon(
+            session,
+            taxon,
+            way_back=self._deeper.way_back(session, taxon),
+            diagnosis=self._deeper.diagnosis(session, taxon),
+        )
+
+    def _show_note(self, session: Session) -> None:
+        case = session.case
+        called = bool(case.claim.text) and (not case.findings or self._note_wanted == case.id)
+        shown = called and self._note_away != case.id and self._over is None
+        if shown:
+            self.note.show_session(session)
+        self.note.setVisible(shown)
+
+    @Slot()
+    def _on_note_put_away(self) -> None:
+        self._note_wanted, self._note_away = "", self._state.session.case.id
+        self.show_session(self._state.session)
+        self.focus_answer()
+
+    @Slot(str, str)
+    def _on_question_drafted(self, character: str, text: str) -> None:
+        self._state.draft(f"answer/{character}", text)
+
+    @Slot(bool)
+    def _on_prior_wanted(self, count: bool) -> None:
+        self._state.weigh_label(count=count)
+
+    @Slot(str, str)
+    def _on_linked(self, kind: str, name: str) -> None:
+        if kind == "taxon":
+            self.open_taxon(name)
+        elif kind == "character":
+            self.ask(name)
+
+    @Slot(str, object)
+    def _on_deeper_turned(self, case_id: str, turns: tuple[Turn, ...]) -> None:
+        session = self._state.session
+        if self.page is Page.REASONS and case_id == session.case.id:
+            self.reasons.show_session(session, turns)
+
+    @Slot()
+    def _on_pictures_arrived(self) -> None:
+        if self.page is Page.TAXON:
+            self.taxon.show_portrait()
+
+    @Slot(str, object)
+    def _on_deeper_diagnosed(self, taxon: str, found: Diagnosis) -> None:
+        if self.page is Page.TAXON and taxon == self.taxon.taxon:
+            self._show_taxon(self._state.session, taxon)
