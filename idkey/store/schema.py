@@ -17,7 +17,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-HEAD = "0002"
+HEAD = "0003"
 """The newest migration; a book that says a higher number was written by a newer program."""
 
 metadata = MetaData()
@@ -173,3 +173,14 @@ pictures = Table(
     Column("note", Text, nullable=False),
 )
 """Pictures by the SHA-256 of their bytes, which findings name and the chain so protects."""
+
+drill_trials = Table(
+    "drill_trials",
+    metadata,
+    Column("person", Text, primary_key=True),
+    Column("number", BigInteger, primary_key=True, autoincrement=False),
+    Column("key", Text, nullable=False),
+    Column("content", Text, nullable=False),
+    Column("digest", Text, nullable=False),
+)
+"""What people answered in drills, append-only; each row seals the person's row before it."""

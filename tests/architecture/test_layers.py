@@ -13,6 +13,7 @@ ORDER = [
     ["model"],
     ["engine"],
     ["store"],
+    ["drill"],
     ["photo"],
     ["formats"],
     ["figures"],

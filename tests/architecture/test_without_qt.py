@@ -13,6 +13,7 @@ BELOW_THE_WINDOW = [
     "engine",
     "store",
     "photo",
+    "drill",
     "formats",
     "figures",
     "report",
