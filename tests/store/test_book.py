@@ -12,7 +12,8 @@ from idkey.model.case import Case, Finding
 from idkey.store.book import Store
 from idkey.store.faults import Missing
 from idkey.store.record import VerdictSummary
-from tests.store.cases import EXAMPLE, cases, example
+from tests.store.any_case import cases
+from tests.store.cases import EXAMPLE, example
 from tests.store.conftest import Clock
 
 OPEN = VerdictSummary(kind="open", level="open", name="Scorpiones indet.", cautions=("hazard",))

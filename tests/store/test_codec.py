@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from idkey.model.case import Case
 from idkey.store.codec import FORMAT, UnreadableRecord, canonical, case_from, digest, plain
-from tests.store.cases import EXAMPLE, cases
+from tests.store.any_case import cases
+from tests.store.cases import EXAMPLE
 
 
 @given(cases)
