@@ -100,9 +100,10 @@ def _make_private(file: Path) -> None:
         file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         os.close(os.open(file, os.O_CREAT | os.O_RDWR, 0o600))
     except OSError as err:
+        step = "opened for writing" if file.exists() else "made"
         raise Unwritable(
-            f"The record book {file} cannot be made: {err.strerror}.",
-            "Make its folder writable for you, or choose another place.",
+            f"The record book {file} cannot be {step}: {err.strerror}.",
+            "Make it and its folder writable for you, or choose another place.",
         ) from err
 
 

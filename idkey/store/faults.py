@@ -2,6 +2,7 @@
 
 # ruff: noqa: N818 - each is named for what happened, as it reads in "except Busy"
 
+import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -22,6 +23,10 @@ class Busy(StoreError):
 
 class Unwritable(StoreError):
     """The book or its folder cannot be written or reached."""
+
+
+class Unreachable(StoreError):
+    """The server of the book does not answer."""
 
 
 class DiskFull(StoreError):
@@ -91,6 +96,9 @@ _BY_SQLSTATE = {
 }
 """PostgreSQL error codes (PostgreSQL documentation, appendix A)."""
 
+_CLASSES_OF_NO_ANSWER = {"08", "28", "3D", "57"}
+"""Connection, authorisation, database name, shut down; `57014` is kept apart above."""
+
 _WORDS: dict[type[StoreError], tuple[str, str]] = {
     Busy: (
         "The record book {place} is in use by another program, and waiting did not help.",
@@ -99,6 +107,10 @@ _WORDS: dict[type[StoreError], tuple[str, str]] = {
     Unwritable: (
         "The record book {place} cannot be opened for writing.",
         "Make the file and its folder writable for you, or choose another place.",
+    ),
+    Unreachable: (
+        "The server of the record book {place} does not answer: {cause}.",
+        "Check that it runs and that this machine may use it, then try again.",
     ),
     DiskFull: (
         "The record book {place} could not be written: the disk is full or failing.",
@@ -122,6 +134,8 @@ def told(place: str) -> Iterator[None]:
         yield
     except DBAPIError as err:
         raise error_for(err.orig, place) from err
+    except sqlite3.Error as err:  # from where a connection is prepared
+        raise error_for(err, place) from err
 
 
 def error_for(cause: Any, place: str) -> StoreError:
@@ -133,7 +147,7 @@ def error_for(cause: Any, place: str) -> StoreError:
             "Try again; if it comes back, restore the newest backup.",
         )
     problem, remedy = _WORDS[kind]
-    return kind(problem.format(place=place), remedy)
+    return kind(problem.format(place=place, cause=_first_line(cause)), remedy)
 
 
 def _first_line(cause: Any) -> str:
@@ -146,7 +160,8 @@ def _kind(cause: Any) -> type[StoreError] | None:
         return _BY_SQLITE.get("_".join(code.split("_")[:2]))
     state = getattr(cause, "sqlstate", None)
     if state:
-        return Unwritable if state.startswith("08") else _BY_SQLSTATE.get(state)
+        refused = Unreachable if state[:2] in _CLASSES_OF_NO_ANSWER else None
+        return _BY_SQLSTATE.get(state, refused)
     if type(cause).__name__ == "OperationalError":  # a connection that never came about
-        return Unwritable
+        return Unreachable
     return None
