@@ -102,15 +102,19 @@ def _sample(value: Spans, language: Language, mean: str) -> str:
     return f" ({', '.join(parts)})" if parts else ""
 
 
-def score_words(key: Key, score: Score, language: Language = ENGLISH) -> str:
-    """What a taxon shows, for whom, and says who, such as ``"120 to 220 mm [frwiki]"``."""
+def held_words(key: Key, score: Score, language: Language = ENGLISH) -> str:
+    """What a taxon shows and for whom, with its ground where that is not print."""
     text = value_words(key, score, language)
     holds = [sex_words(score.sex, language)] if score.sex else []
     holds += [stage_words(score.stage, language)] if score.stage else []
     if holds:
         text = f"{', '.join(holds)}: {text}"
-    if not score.basis.printed:
-        text = f"{text} ({basis_words(score.basis, language)})"
+    return text if score.basis.printed else f"{text} ({basis_words(score.basis, language)})"
+
+
+def score_words(key: Key, score: Score, language: Language = ENGLISH) -> str:
+    """What a taxon shows, and who says so, such as ``"120 to 220 mm [frwiki]"``."""
+    text = held_words(key, score, language)
     return f"{text} [{', '.join(score.sources)}]" if score.sources else text
 
 

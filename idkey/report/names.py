@@ -5,6 +5,7 @@ from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from html import escape
 
+from idkey.engine.labels import name_only
 from idkey.model.key import Key
 from idkey.report.language import Language
 
@@ -14,13 +15,16 @@ _SIGNS = r"(?:cf|aff|gr|ex gr)\."
 
 @lru_cache(maxsize=8)
 def scientific_names(key: Key) -> tuple[str, ...]:
-    """Names of the key that are set in italics: genera, species, epithets after a sign."""
+    """Names of the key that are set in italics: genera, species, older names, short forms."""
     found: dict[str, None] = {}
     for taxon in key.taxa:
-        found[taxon.name] = None
-        found[taxon.genus] = None
-        if taxon.epithet:
-            found[f"{taxon.genus[0]}. {taxon.epithet}"] = None
+        older = (name_only(name) for name in (*taxon.synonyms, *taxon.permit.listed_as))
+        for name in (taxon.name, *older):
+            genus, _, epithet = name.partition(" ")
+            found[name] = None
+            found[genus] = None
+            if epithet:
+                found[f"{genus[0]}. {epithet}"] = None
     return tuple(found)
 
 

@@ -54,11 +54,10 @@ def _best(
     for question in questions:
         if question.blocked is None and question.value > 0 and question.look is not Look.DEAD:
             return question.character, question.look
-    if questions:
-        return "", None
-    for unmet in assessment.verdict.unmet:
+    blocked = {q.character for q in questions if q.blocked is not None}
+    for unmet in assessment.verdict.unmet:  # the aim is served, but a name wants more
         for character in unmet.characters:
-            if character in key.character:
+            if character in key.character and character not in blocked:
                 return character, None
     return "", None
 

@@ -28,7 +28,7 @@ def verdict_sentence(key: Key, assessment: Assessment, language: Language = ENGL
     title, colon, rest = _sentence(key, assessment, language).partition(": ")
     if language.code == "de" and rest:
         rest = rest[0].upper() + rest[1:]  # German starts a sentence after a colon anew
-    return f"{title}{colon}{rest}"
+    return f"{title}{colon}{rest}".replace("..", ".")  # after "sp." and "indet."
 
 
 def _sentence(key: Key, assessment: Assessment, language: Language) -> str:

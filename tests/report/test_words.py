@@ -47,11 +47,11 @@ LAMP = Claim(text="lamp scorpion", label="lamp")
             "rubra, which “Black lamp scorpion” does not cover.",
         ),
         (
-            judged(case("fenestra_alta", 6)),
+            judged(case("lampa_rubra", 7)),
             VerdictKind.CONTRADICTED,
             "The label is contradicted: the findings speak firmly against every taxon that “Black "
             "lamp scorpion” covers; what it is instead is open, and the name goes as far as "
-            "Fenestra cf. alta.",
+            "Lampa cf. rubra.",
         ),
         (
             judged(case("lampa_nigra", 11, claim=LAMP)),
@@ -319,14 +319,14 @@ def test_the_next_step_is_the_best_question_that_may_be_asked():
 
 
 def test_when_only_handling_is_left_the_next_step_is_to_wait():
-    now = judged(case("lampa_nigra", 4))
+    now = _helpless(judged(case("lampa_nigra", 4)))
     left = (_question("ridge_11", Blocked.HANDLING),)
 
     assert "wait for a moult" in words.next_step(KEY, now, left)
 
 
 def test_when_nothing_is_left_to_ask_danger_is_assumed():
-    now = judged(case("lampa_nigra", 4))
+    now = _helpless(judged(case("lampa_nigra", 4)))
     harmless = replace(now, cautions=())
     left = (_question("ridge_1", Blocked.ANSWERED),)
 
@@ -337,6 +337,19 @@ def test_when_nothing_is_left_to_ask_danger_is_assumed():
 def test_a_settled_verdict_asks_for_nothing_more_and_a_misfit_for_another_look():
     assert words.next_step(KEY, judged(case("lampa_nigra", 11))).startswith("Nothing more")
     assert words.next_step(KEY, judged(chimera())).startswith("Look at the findings again")
+
+
+def _helpless(assessment: Assessment) -> Assessment:
+    """The same when no character is known that would help."""
+    bare = tuple(replace(unmet, characters=()) for unmet in assessment.verdict.unmet)
+    return replace(assessment, verdict=replace(assessment.verdict, unmet=bare))
+
+
+def test_when_the_label_is_settled_what_a_name_still_wants_is_looked_at_next():
+    now = judged(case("lampa_rubra", 4))
+    spent = tuple(replace(_question(c.id), value=0) for c in KEY.characters)
+
+    assert words.next_step(KEY, now, spent) == "Look next at: Length. How long is it?"
 
 
 def _question(character: str, blocked: Blocked | None = None, splits: tuple[int, int] = (2, 3)):

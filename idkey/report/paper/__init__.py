@@ -1,0 +1,1 @@
+"""Pieces a page is laid out from: sheet, prose, table, marks. Lengths are in mm, type in pt."""
