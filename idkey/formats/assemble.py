@@ -26,9 +26,9 @@ def key_head(doc: KeyDoc) -> Key:
         version=doc.version,
         scope=doc.scope,
         body_plan=doc.body_plan,
-        authors=tuple(doc.authors),
+        authors=doc.authors,
         licence=doc.licence,
-        cautions=tuple(doc.cautions),
+        cautions=doc.cautions,
         glossary=dict(doc.glossary),
     )
 
@@ -42,41 +42,37 @@ def character(doc: CharacterDoc) -> Character:
     """A character."""
     fields = {name: getattr(doc, name) for name in CharacterDoc.model_fields}
     states = (
-        State(id=s.id, label=s.label, detail=s.detail, colours=tuple(s.colours), figure=s.figure)
+        State(id=s.id, label=s.label, detail=s.detail, colours=s.colours, figure=s.figure)
         for s in doc.states
     )
     needed = doc.requires
     fields |= {
-        "looks": tuple(doc.looks),
+        "looks": doc.looks,
         "states": tuple(states),
-        "words": tuple(doc.words),
-        "sources": tuple(doc.sources),
-        "requires": needed and Requirement(character=needed.character, states=tuple(needed.states)),
+        "words": doc.words,
+        "sources": doc.sources,
+        "requires": needed and Requirement(character=needed.character, states=needed.states),
     }
     return Character(**fields)
 
 
 def taxon(doc: TaxonDoc) -> Taxon:
     """A taxon, without its scores."""
-    fields: dict[str, Any] = {n: _frozen(getattr(doc, n)) for n in TaxonDoc.model_fields}
+    fields: dict[str, Any] = {n: getattr(doc, n) for n in TaxonDoc.model_fields}
     del fields["scores"]
-    fields["hazard"] = Hazard(**{n: _frozen(v) for n, v in doc.hazard})
-    fields["permit"] = Permit(**{n: _frozen(v) for n, v in doc.permit})
+    fields["hazard"] = Hazard(**dict(doc.hazard))
+    fields["permit"] = Permit(**dict(doc.permit))
     return Taxon(**fields)
-
-
-def _frozen(value: Any) -> Any:
-    return tuple(value) if isinstance(value, list) else value
 
 
 def label(doc: LabelDoc) -> Label:
     """A label."""
-    fields: dict[str, Any] = {n: _frozen(getattr(doc, n)) for n in LabelDoc.model_fields}
+    fields: dict[str, Any] = {n: getattr(doc, n) for n in LabelDoc.model_fields}
     if doc.rates is not None:
         fields["rates"] = Rates(
             shares=dict(doc.rates.shares),
             animals=doc.rates.animals,
-            sources=tuple(doc.rates.sources),
+            sources=doc.rates.sources,
         )
     return Label(**fields)
 
@@ -91,14 +87,14 @@ def _lead(doc: LeadDoc) -> Lead:
         statement=doc.statement,
         sees=sees(doc.sees),
         to=doc.to or "",
-        taxa=tuple(doc.taxa),
+        taxa=doc.taxa,
         remark=doc.remark,
     )
 
 
 def check(doc: CheckDoc) -> Check:
     """A published statement."""
-    fields: dict[str, Any] = {n: _frozen(getattr(doc, n)) for n in CheckDoc.model_fields}
+    fields: dict[str, Any] = {n: getattr(doc, n) for n in CheckDoc.model_fields}
     fields["sees"] = sees(doc.sees)
     return Check(**fields)
 
@@ -106,8 +102,8 @@ def check(doc: CheckDoc) -> Check:
 def sees(doc: SeesDoc) -> tuple[Sees, ...]:
     """What is asked for, one entry a character."""
     return tuple(
-        Sees(character=name, states=tuple(asked))
-        if isinstance(asked, list)
+        Sees(character=name, states=asked)
+        if isinstance(asked, tuple)
         else Sees(character=name, low=asked.low, high=asked.high)
         for name, asked in doc.items()
     )
@@ -122,7 +118,7 @@ def score(taxon_id: str, character_id: str, doc: ScoreDoc) -> Score:
         sex=doc.sex,
         stage=doc.stage,
         basis=doc.basis,
-        sources=tuple(doc.sources),
+        sources=doc.sources,
         note=doc.note,
     )
 
@@ -130,8 +126,8 @@ def score(taxon_id: str, character_id: str, doc: ScoreDoc) -> Score:
 def _value(doc: ScoreDoc) -> Value:
     if doc.inapplicable:
         return Inapplicable()
-    if isinstance(doc.shows, list):
-        return _shown(tuple(doc.shows))
+    if isinstance(doc.shows, tuple):
+        return _shown(doc.shows)
     if doc.shows is not None:
         shares: Mapping[str, Often | float | None] = dict(doc.shows)
         return Shows(shares)

@@ -21,7 +21,7 @@ class StateDoc(Document):
     """The words on the tile."""
     detail: Text = ""
     """A second line where the label needs one."""
-    colours: list[Colour] = []
+    colours: tuple[Colour, ...] = ()
     """Reference colours as "#rrggbb" in sRGB, typical one first."""
     figure: Figure = ""
     """Path of a drawing below images/; left out: the one named after the state."""
@@ -32,7 +32,7 @@ class RequirementDoc(Document):
 
     character: Id
     """Id of that character."""
-    states: Annotated[list[Id], Field(min_length=1)]
+    states: Annotated[tuple[Id, ...], Field(min_length=1)]
     """Ids of its states, one of which must show."""
 
 
@@ -47,9 +47,9 @@ class CharacterDoc(Document):
     """The question in plain words, as put to a keeper."""
     kind: Kind
     """What sort of value it takes; count, measurement and ratio are numbers."""
-    looks: Annotated[list[Look], Field(min_length=1)]
+    looks: Annotated[tuple[Look, ...], Field(min_length=1)]
     """Ways of looking that can show it, easiest first."""
-    states: list[StateDoc] = []
+    states: tuple[StateDoc, ...] = ()
     """States in order (ordinal: from least to most); none for numbers."""
     unit: Text = ""
     """Unit of a number as printed, such as mm."""
@@ -77,18 +77,18 @@ class CharacterDoc(Document):
     """Another character that must show a certain state first."""
     part: Text = ""
     """Body part for the orientation plate."""
-    words: list[Words] = []
+    words: tuple[Words, ...] = ()
     """Other words people search for."""
     rule_of_thumb: bool = False
     """Whether shops lean on it more than it can bear."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
 class CharactersDoc(Document):
     """The whole of characters.yaml."""
 
-    characters: list[CharacterDoc] = []
+    characters: tuple[CharacterDoc, ...] = ()
     """Characters in printed order."""
 
 
@@ -101,7 +101,7 @@ class LeadDoc(Document):
     """What taking the lead says about characters; all of it holds."""
     to: Id | None = None
     """Id of the next couplet."""
-    taxa: list[Id] = []
+    taxa: tuple[Id, ...] = ()
     """Ids of the taxa the lead ends in."""
     remark: Text = ""
     """What cannot be told apart here, or a caution."""
@@ -114,14 +114,14 @@ class CoupletDoc(Document):
     """Stable name, usually its number in quotes."""
     note: Text = ""
     """How to look, or a caution."""
-    leads: Annotated[list[LeadDoc], Field(min_length=2)]
+    leads: Annotated[tuple[LeadDoc, ...], Field(min_length=2)]
     """The leads, in order."""
 
 
 class CoupletsDoc(Document):
     """The whole of couplets.yaml; the first couplet is the start."""
 
-    couplets: list[CoupletDoc] = []
+    couplets: tuple[CoupletDoc, ...] = ()
     """Couplets."""
 
 
@@ -140,11 +140,11 @@ class CheckDoc(Document):
     """Sex of the specimen."""
     stage: Stage | None = None
     """Stage of the specimen."""
-    names: list[Words] = []
+    names: tuple[Words, ...] = ()
     """Label text that must lead to the remaining taxa (kind name)."""
-    remain: list[Id] = []
+    remain: tuple[Id, ...] = ()
     """Ids of taxa that must not be excluded."""
-    exclude: list[Id] = []
+    exclude: tuple[Id, ...] = ()
     """Ids of taxa that must be excluded."""
     origin: Text = ""
     """Country or region the statement rests on (kind label_origin)."""
@@ -152,12 +152,12 @@ class CheckDoc(Document):
     """Whether the statement rests on the same text as the scores."""
     note: Text = ""
     """Remark."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
 class ChecksDoc(Document):
     """The whole of checks.yaml."""
 
-    checks: list[CheckDoc] = []
+    checks: tuple[CheckDoc, ...] = ()
     """Published statements."""

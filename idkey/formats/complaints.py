@@ -51,7 +51,7 @@ def complaints(
     seen: set[Loc] = set()
     for detail in error.errors(include_url=False):
         inner = _in_file(detail["loc"], plain)
-        if inner in seen:
+        if inner in seen or _follows(detail):
             continue
         seen.add(inner)
         problem, remedy = _words(detail, (*loc, *inner), document)
@@ -59,6 +59,11 @@ def complaints(
             yield yaml.problem_at_key((*loc, *inner), problem, remedy)
         else:
             yield yaml.problem((*loc, *inner), problem, remedy)
+
+
+def _follows(detail: ErrorDetails) -> bool:
+    """Whether a list is short only because its faulty entries were not counted."""
+    return detail["type"] == "too_short" and len(detail["input"]) >= detail["ctx"]["min_length"]
 
 
 def _in_file(loc: tuple[int | str, ...], plain: Any) -> Loc:

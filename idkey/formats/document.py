@@ -38,7 +38,7 @@ def _spelling(value: Any) -> str:
 SeesDoc = dict[
     Id,
     Annotated[
-        Annotated[Annotated[list[Id], Field(min_length=1)], Tag("states")]
+        Annotated[Annotated[tuple[Id, ...], Field(min_length=1)], Tag("states")]
         | Annotated[RangeDoc, Tag("range")],
         Discriminator(_spelling),
     ],

@@ -26,11 +26,11 @@ class KeyDoc(Document):
     """SPDX identifier, such as CC-BY-4.0."""
     body_plan: Text = ""
     """Portrait template and plates to use; empty for none."""
-    authors: list[Words] = []
+    authors: tuple[Words, ...] = ()
     """Authors, each with a role, in words."""
     scope: Text = ""
     """What the key covers and what it does not."""
-    cautions: list[Words] = []
+    cautions: tuple[Words, ...] = ()
     """Sentences shown with every verdict of this key."""
     glossary: dict[Annotated[str, StringConstraints(min_length=1, max_length=150)], Text] = {}
     """Term to explanation."""
@@ -65,7 +65,7 @@ class RatesDoc(Document):
     """Share per taxon id; what is missing from one is spread over the other taxa."""
     animals: Annotated[Number, Field(gt=0)] = 4.0
     """How many animals these shares are worth."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
@@ -76,19 +76,19 @@ class LabelDoc(Document):
     """Stable name, unique within the key."""
     text: Words
     """The label as the trade writes it."""
-    variants: list[Words] = []
+    variants: tuple[Words, ...] = ()
     """Other spellings and languages."""
-    covers: list[Id] = []
+    covers: tuple[Id, ...] = ()
     """Ids of the taxa the label properly covers."""
-    covers_outside: list[Words] = []
+    covers_outside: tuple[Words, ...] = ()
     """Taxa it properly covers that this key lacks, in words."""
-    sold_as: list[Id] = []
+    sold_as: tuple[Id, ...] = ()
     """Ids of other taxa that are often sold under it."""
-    sold_outside: list[Words] = []
+    sold_outside: tuple[Words, ...] = ()
     """The same for taxa that this key lacks, in words."""
     why: Text = ""
     """Why the mix-up happens."""
-    deciding: list[Id] = []
+    deciding: tuple[Id, ...] = ()
     """Ids of the characters that decide it, best first."""
     evidence: Text = ""
     """trade, taxonomy or common_practice."""
@@ -98,12 +98,12 @@ class LabelDoc(Document):
     """What a wrong label does to the papers."""
     rates: RatesDoc | None = None
     """Starting rates, where somebody has counted."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
 class LabelsDoc(Document):
     """The whole of labels.yaml."""
 
-    labels: list[LabelDoc] = []
+    labels: tuple[LabelDoc, ...] = ()
     """Labels, in any order."""

@@ -26,15 +26,15 @@ class Trait:
     Attributes:
         kind: Its kind; empty while its own entry has a mistake there.
         states: Ids of its states, in order.
+        numeric: Whether it takes numbers; None while its own entry has a mistake there.
     """
 
     kind: str
     states: tuple[str, ...]
+    numeric: bool | None = None
 
-    @property
-    def numeric(self) -> bool | None:
-        """Whether it takes numbers; None while its own entry has a mistake there."""
-        return Kind(self.kind).numeric if self.kind in list(Kind) else None
+
+_NO_TRAIT = Trait("", ())
 
 
 class Known:
@@ -68,7 +68,7 @@ class Known:
 
     def trait(self, character: str) -> Trait:
         """What is known of that character; nothing while its entry cannot be read."""
-        return self.traits.get(character, Trait("", ()))
+        return self.traits.get(character, _NO_TRAIT)
 
     def each(self, kind: str, words: Iterable[str], yaml: YamlText, loc: Loc) -> Iterator[Problem]:
         """What is wrong with a list of ids that stands at `loc`."""
@@ -87,7 +87,7 @@ class Known:
         if character not in self.traits:
             return
         own = self.traits[character].states
-        listed = isinstance(states, list)
+        listed = isinstance(states, tuple)
         before = set()
         for index, state in enumerate(states):
             step = index if listed else state
@@ -149,7 +149,9 @@ def _trait(plain: Any) -> Trait:
         for entry in (states if isinstance(states, list) else ())
         if isinstance(entry, dict) and isinstance(entry.get("id"), str)
     )
-    return Trait(str(plain.get("kind", "")), tuple(ids))
+    kind = str(plain.get("kind", ""))
+    numeric = Kind(kind).numeric if kind in list(Kind) else None
+    return Trait(kind, tuple(ids), numeric)
 
 
 def inverted(low: float | None, high: float | None) -> tuple[str, str] | None:

@@ -78,7 +78,7 @@ def taxon_documents(key: Key) -> dict[str, Plain]:
     cells: dict[str, dict[str, list[Plain]]] = {taxon.id: {} for taxon in key.taxa}
     for score in key.scores:
         own = cells[score.taxon].setdefault(score.character, [])
-        own.append(_score(score, states[score.character]))
+        own.append(score_document(score, states[score.character]))
     return {
         taxon.id: _fields(taxon)
         | {"scores": {n: c[0] if len(c) == 1 else c for n, c in cells[taxon.id].items()}}
@@ -132,7 +132,13 @@ def _asked(sees: Iterable[Sees], where: str) -> Plain:
     return {"sees": found} if found else {}
 
 
-def _score(score: Score, states: tuple[str, ...]) -> Plain:
+def score_document(score: Score, states: tuple[str, ...]) -> Plain:
+    """A score as it stands under its character.
+
+    Args:
+        score: The score.
+        states: Ids of the character's states, in order.
+    """
     said: Plain = {}
     if score.sex is not None:
         said["sex"] = score.sex.value
@@ -144,7 +150,9 @@ def _score(score: Score, states: tuple[str, ...]) -> Plain:
     elif isinstance(value, Inapplicable):
         said["inapplicable"] = True
     else:
-        said |= _fields(value)
+        for name in _SPANS:
+            if (bound := getattr(value, name)) is not None:
+                said[name] = number(bound)
     if score.basis is not _SOURCE:
         said["basis"] = score.basis.value
     if score.sources:
@@ -154,14 +162,17 @@ def _score(score: Score, states: tuple[str, ...]) -> Plain:
     return said
 
 
+_SPANS = ("low", "high", "mean", "sd", "n")
 _SOURCE = Score(taxon="", character="", value=Inapplicable()).basis
 
 
 def _shown(shows: Shows, order: tuple[str, ...]) -> Any:
-    named = [s for s in order if s in shows.states]
-    named += sorted(s for s in shows.states if s not in order)
-    if any(shows.states[s] is not None for s in named):
-        return {s: _value(shows.states[s]) for s in named}
+    states = shows.states
+    named = [s for s in order if s in states]
+    if len(named) < len(states):
+        named += sorted(s for s in states if s not in order)
+    if any(states.values()):
+        return {s: _value(states[s]) for s in named}
     return named
 
 

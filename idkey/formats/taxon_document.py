@@ -16,11 +16,11 @@ class HazardDoc(Document):
 
     level: Danger = Danger.MILD
     """Worst usual outcome."""
-    means: list[Words] = []
+    means: tuple[Words, ...] = ()
     """sting, bite or hairs; may name several."""
     note: Text = ""
     """One sentence of detail."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
@@ -31,7 +31,7 @@ class PermitDoc(Document):
     """Appendix I, II or III; left out: not listed."""
     eu: Text = ""
     """Annex A to D of Regulation (EC) 338/97; left out: not listed."""
-    listed_as: list[Words] = []
+    listed_as: tuple[Words, ...] = ()
     """Names the lists use for it."""
     since: Text = ""
     """When it was listed, in words."""
@@ -41,7 +41,7 @@ class PermitDoc(Document):
     """Whether the entry was not seen in an official text."""
     note: Text = ""
     """One sentence of detail."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
 
 
@@ -50,7 +50,7 @@ def _spelling(value: Any) -> str:
 
 
 Shows = Annotated[
-    Annotated[Annotated[list[Id], Field(min_length=1)], Tag("states")]
+    Annotated[Annotated[tuple[Id, ...], Field(min_length=1)], Tag("states")]
     | Annotated[
         Annotated[
             dict[Id, Annotated[Often | Share | None, Field(union_mode="left_to_right")]],
@@ -85,7 +85,7 @@ class ScoreDoc(Document):
     """true: the taxon lacks the part, so the character cannot be seen on it."""
     basis: Basis = Basis.SOURCE
     """How the value reached the key."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
     note: Text = ""
     """Remark, such as a conflict between sources."""
@@ -97,7 +97,7 @@ def _one_or_more(value: Any) -> str:
 
 Cell = Annotated[
     Annotated[ScoreDoc, Tag("one")]
-    | Annotated[Annotated[list[ScoreDoc], Field(min_length=1)], Tag("several")],
+    | Annotated[Annotated[tuple[ScoreDoc, ...], Field(min_length=1)], Tag("several")],
     Discriminator(_one_or_more),
 ]
 
@@ -119,9 +119,9 @@ class TaxonDoc(Document):
     """Rank; species unless told otherwise."""
     group: Text = ""
     """Name of the species group it cannot always be told from."""
-    synonyms: list[Words] = []
+    synonyms: tuple[Words, ...] = ()
     """Older combinations and synonyms."""
-    vernacular: list[Words] = []
+    vernacular: tuple[Words, ...] = ()
     """Everyday names."""
     range: Text = ""
     """Where it lives, in words."""
@@ -139,7 +139,7 @@ class TaxonDoc(Document):
     """One sentence of detail."""
     note: Text = ""
     """Remark on the taxon."""
-    sources: list[Id] = []
+    sources: tuple[Id, ...] = ()
     """Source ids."""
     scores: dict[Id, Cell] = {}
     """Character id to a score, or to a list of scores where sex or stage matters."""

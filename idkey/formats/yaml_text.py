@@ -14,6 +14,7 @@ from typing import Any
 import yaml
 
 from idkey.formats.problem import Problem, Severity
+from idkey.formats.score_lines import split_scores
 from idkey.formats.yaml_mistakes import in_words, tab_lines
 
 LARGEST_FILE = 16 * 2**20
@@ -34,11 +35,13 @@ class YamlText:
         file: Where it was read.
         text: What it says.
         plain: The same as text, lists, mappings and None.
+        under: The way to `plain` when the file holds more than that.
     """
 
     file: Path
     text: str
     plain: Any
+    under: Loc = ()
 
     def problem(
         self, loc: Loc, problem: str, remedy: str, *, severity: Severity = Severity.ERROR
@@ -70,7 +73,7 @@ class YamlText:
 
     def _node(self, loc: Loc) -> yaml.Node | None:
         node = self.root
-        for step in loc:
+        for step in (*self.under, *loc):
             below = None if node is None else _child(node, step)
             if below is None:
                 return node
@@ -132,6 +135,22 @@ def _decoded(file: Path, raw: bytes) -> tuple[str | None, list[Problem]]:
 
 def parse_yaml(file: Path, text: str) -> tuple[YamlText | None, list[Problem]]:
     """The content of `text`, which was read from `file`, and its mistakes."""
+    quick = split_scores(text)
+    if quick is not None:
+        plain = _head(file, quick[0])
+        if plain is not None:
+            return YamlText(file=file, text=text, plain=plain | {"scores": quick[1]}), []
+    return _parsed(file, text)
+
+
+def _head(file: Path, text: str) -> dict[str, Any] | None:
+    """What stands above the scores; None when it is no mapping that ends there."""
+    yaml, problems = _parsed(file, text)
+    plain = None if yaml is None or problems else yaml.plain
+    return plain if isinstance(plain, dict) and "scores" not in plain else None
+
+
+def _parsed(file: Path, text: str) -> tuple[YamlText | None, list[Problem]]:
     builder = _Builder(file)
     try:
         plain = builder.document(yaml.parse(text, Loader=_Loader))
