@@ -25,11 +25,20 @@ EXACT_KEY = 60
 MESSY = 6
 """The same where some cells are polymorphic or unscored, which multiplies the sets."""
 
-STEPS = 10_000
+MESSY_STEPS = 2_500
+"""The same where cells are polymorphic or unscored: a step costs more and gains less."""
+
+STEPS = 20_000
 """Divisions the exact search may try in all before the rest settles for look-ahead."""
 
 AHEAD = 5
 """Divisions tried one step further."""
+
+ROLLED = 2
+"""Depth to which, in such a key, each likely division is tried to the very end."""
+
+POOL_STEPS = 1_500
+"""Divisions the exact search may try for one set."""
 
 AHEAD_KEY = 300
 """Most taxa in the whole key for which a step ahead is affordable."""
@@ -119,7 +128,8 @@ class Grower:
         self.ground = ground
         self.exact = True
         self.rare = RARE / len(ground.spread)
-        self._left = STEPS
+        self._total = STEPS if ground.clean else MESSY_STEPS
+        self._left = POOL_STEPS
         self._known: dict[tuple[object, ...], tuple[float, int]] = {}
         leads = np.diff([*ground.splits.starts, len(ground.splits.sees)])
         self._best_rate = float((np.log2(leads) / ground.splits.effort).max())
@@ -133,7 +143,7 @@ class Grower:
         if division is None:
             if worth.max() <= GAIN:
                 return pool.leaf()
-            division = self._choice(pool, worth)
+            division = self._choice(pool, worth, depth)
         branches = self.ground.divide(pool, division)
         below = tuple((branch, self.tree(part, rest, depth + 1)) for branch, part in branches)
         return Node(division, below)
@@ -149,7 +159,7 @@ class Grower:
                 return int(own[np.argmax(worth[own])]), first[place + 1 :]
         return None, ()
 
-    def _choice(self, pool: Pool, worth: Weights) -> int:
+    def _choice(self, pool: Pool, worth: Weights, depth: int) -> int:
         taxa = len(self.ground.spread)
         if len(pool.rows) == 2:
             return int(np.argmax(worth))
@@ -159,13 +169,28 @@ class Grower:
                 found = self._exactly(pool, worth)
                 if found is not None:
                     return found
+            if not messy and depth < ROLLED:
+                self.exact = False
+                return self._rolled(pool, worth, depth)
         self.exact = False
         return self._ahead(pool, worth) if taxa <= AHEAD_KEY else int(np.argmax(worth))
 
-    def _ahead(self, pool: Pool, worth: Weights) -> int:
+    def _rolled(self, pool: Pool, worth: Weights, depth: int) -> int:
+        """The best of the likeliest divisions when each is grown to the end."""
+
+        def total(division: int) -> float:
+            own = float(self.ground.splits.effort[division]) * pool.weight
+            parts = [part for _, part in self.ground.divide(pool, division)]
+            return own + sum(_effort(self.tree(p, (), depth + 1), self.ground) for p in parts)
+
+        return min(self._likeliest(worth), key=total)
+
+    def _likeliest(self, worth: Weights) -> list[int]:
         ranked = np.argsort(-worth, kind="stable")[:AHEAD]
-        tried = [int(d) for d in ranked if worth[d] > GAIN]
-        return min(tried, key=lambda division: self._one_step(pool, division))
+        return [int(d) for d in ranked if worth[d] > GAIN]
+
+    def _ahead(self, pool: Pool, worth: Weights) -> int:
+        return min(self._likeliest(worth), key=lambda d: self._one_step(pool, d))
 
     def _one_step(self, pool: Pool, division: int) -> float:
         """Effort of a division and a guess at what is left after it."""
@@ -182,9 +207,11 @@ class Grower:
 
     def _exactly(self, pool: Pool, worth: Weights) -> int | None:
         """The best division, or None when the search had to give up."""
-        if self._left <= 0:
+        if self._total <= 0:
             return None
+        self._left = POOL_STEPS
         _, division = self._least(pool, worth, np.inf)
+        self._total -= POOL_STEPS - self._left
         return division if division >= 0 and self._left > 0 else None
 
     def _least(self, pool: Pool, worth: Weights, limit: float) -> tuple[float, int]:
@@ -238,6 +265,20 @@ class Grower:
 
 def _name(pool: Pool) -> tuple[object, ...]:
     return (tuple(pool.rows.tolist()), tuple(np.round(pool.weights, 9)), pool.asked)
+
+
+def _effort(tree: Tree, ground: Ground) -> float:
+    """Effort spent below the root of `tree`, weighted by how many come that way."""
+    if isinstance(tree, Leaf):
+        return 0.0
+    below = sum(_effort(part, ground) for _, part in tree.branches)
+    return float(ground.splits.effort[tree.division]) * _weight(tree) + below
+
+
+def _weight(tree: Tree) -> float:
+    if isinstance(tree, Leaf):
+        return sum(tree.weights)
+    return sum(_weight(part) for _, part in tree.branches)
 
 
 def _leaves(tree: Tree) -> list[Leaf]:

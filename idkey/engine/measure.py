@@ -16,7 +16,7 @@ import numpy as np
 from idkey.engine.normal import Array
 from idkey.engine.ratios import Z95, quantiles, student95
 from idkey.engine.strokes import LONGEST_DOUBT, Edge, Line, clicks, drawn
-from idkey.engine.tilt import Tilt, stretch, summed, views
+from idkey.engine.tilt import Tilt, stretch, summed, thinned, views
 
 HEIGHT = 0.05
 """Half width of the relative error of a length against a thing that lies higher or lower.
@@ -193,7 +193,7 @@ def _measured(
         for x in quantiles(
             (one.length, widen * math.hypot(one.click, one.bend, beside)),
             (two.length, widen * math.hypot(two.click, two.bend)),
-            stretches,
+            thinned(stretches, 200),
         )
     )
     return Measured(

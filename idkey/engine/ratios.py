@@ -41,7 +41,7 @@ def quantiles(
 
 def _solved(risen: Callable[[float], float], share: float, low: float, high: float) -> float:
     """Where the rising function reaches `share`, by halving."""
-    for _ in range(60):
+    for _ in range(48):
         middle = (low + high) / 2
         low, high = (middle, high) if risen(middle) < share else (low, middle)
     return (low + high) / 2

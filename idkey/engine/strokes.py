@@ -130,14 +130,14 @@ def drawn(line: Line, click_px: float) -> Drawn:
         lengths.append(float(far.sum()) - shaky + bend / 2)
         bends.append(bend)
     gain = float(np.mean([_gain(stroke) for stroke in line.strokes]))
-    drawn = Drawn(
+    whole = Drawn(
         length=float(np.mean(lengths)),
         click=click_px * math.sqrt(gain / len(lengths)),
         bend=float(np.mean(bends)) / math.sqrt(12),
     )
-    if drawn.click > LONGEST_DOUBT * drawn.length:
+    if whole.click > LONGEST_DOUBT * whole.length:
         raise ValueError("the line is too short for how exactly it can be clicked")
-    return drawn
+    return whole
 
 
 def _bend(steps: Array, far: Array) -> float:

@@ -27,7 +27,7 @@ is held to be equally likely. Source: common practice, no source.
 
 _LEANS = 8
 _DIRECTIONS = 24
-_STEPS = 64
+_STEPS = 40
 
 
 class Tilt(StrEnum):
@@ -138,10 +138,10 @@ def summed(one: Array, other: Array, half_width: float = 0.0) -> Array:
         half_width: A third, evenly spread from minus to plus this.
     """
     third = half_width * (2 * (np.arange(5) + 0.5) / 5 - 1) if half_width else np.zeros(1)
-    parts = _steps(one)[:, None, None], _steps(other)[None, :, None], third[None, None, :]
+    parts = thinned(one)[:, None, None], thinned(other)[None, :, None], third[None, None, :]
     return np.asarray((parts[0] + parts[1] + parts[2]).ravel())
 
 
-def _steps(values: Array) -> Array:
-    """The values as so many equally likely ones that stand for them."""
-    return np.asarray(np.quantile(values, (np.arange(_STEPS) + 0.5) / _STEPS))
+def thinned(values: Array, to: int = _STEPS) -> Array:
+    """So many equally likely values, in order, that stand for all of them."""
+    return np.asarray(np.quantile(values, (np.arange(to) + 0.5) / to))

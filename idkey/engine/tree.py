@@ -61,7 +61,7 @@ class Ground:
         self.spread = np.add.reduceat(surprise_bits(splits.share), splits.starts, axis=1)
         self.fuzzy = (self.spread > 1e-6) | ~splits.known
         self._known = splits.known.astype(np.float32)
-        self._clean = not self.fuzzy.any()
+        self.clean = not self.fuzzy.any()
 
     def worth(self, pool: Pool) -> Weights:
         """Bits each division gains per effort; zero where asking again would prove nothing.
@@ -71,7 +71,7 @@ class Ground:
         weight = (pool.weights / pool.weight).astype(np.float32)
         whole = len(pool.rows) == len(self.spread)
         table = self.splits.share if whole else self.splits.share[pool.rows]
-        if self._clean:
+        if self.clean:
             ahead = np.add.reduceat(surprise_bits(weight @ table), self.splits.starts)
             return np.asarray(ahead / self.splits.effort, dtype=float)
         spread = self.spread if whole else self.spread[pool.rows]

@@ -32,6 +32,7 @@ LABELS = (
     Label(id="M", text="Mild one", covers=("mild",), sold_as=("wild",), deciding=("c0",)),
     Label(id="A", text="Any alpha", covers=("mild", "rare")),
     Label(id="W", text="Wild one", covers=("wild",)),
+    Label(id="N", text="Black one", sold_as=("mild", "wild")),
 )
 ROWS = {
     "mild": dict.fromkeys(NAMES, "x"),
@@ -115,6 +116,7 @@ def test_a_name_needs_ten_answers_or_eight_when_there_are_no_more(matrix):
         ("M", VerdictKind.HOLDS),
         ("A", VerdictKind.TOO_BROAD),
         ("W", VerdictKind.CONTRADICTED),
+        ("N", VerdictKind.TOO_BROAD),
         ("", VerdictKind.LABEL_UNKNOWN),
     ],
 )
