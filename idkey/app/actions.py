@@ -71,7 +71,7 @@ class Actions(QObject):
                 text=command.title,
                 hint=group_title(command.group),
                 key=command.key,
-                words=command.english,
+                words=command.id.replace("_", " "),
             )
             for command in COMMANDS
             if self._actions[command.id].isEnabled() and command.id != "palette"

@@ -81,18 +81,34 @@ class Answer:
             character: The character on the card.
             negated: "None of these": none of the marked states, or of all when none is marked.
         """
-        rest = {"certainty": self.certainty, "look": self.look, "note": self.note}
         if character.kind.numeric:
-            value, spread = read_number(self.number), read_number(self.spread)
-            if value is None or negated:
-                return None
-            return Finding(character=character.id, value=value, uncertainty=spread, **rest)
+            return None if negated else self._measured(character)
         order = [state for state in character.state_ids if state in self.marked]
         if negated and not order:
             order = list(character.state_ids)
         if not order:
             return None
-        return Finding(character=character.id, states=tuple(order), negated=negated, **rest)
+        return Finding(
+            character=character.id,
+            states=tuple(order),
+            negated=negated,
+            certainty=self.certainty,
+            look=self.look,
+            note=self.note,
+        )
+
+    def _measured(self, character: Character) -> Finding | None:
+        value, spread = read_number(self.number), read_number(self.spread)
+        if value is None:
+            return None
+        return Finding(
+            character=character.id,
+            value=value,
+            uncertainty=spread,
+            certainty=self.certainty,
+            look=self.look,
+            note=self.note,
+        )
 
     def unseen(self, character: Character) -> Finding:
         """The finding "looked, could not see it"."""

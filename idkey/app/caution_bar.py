@@ -71,7 +71,7 @@ class CautionBar(QFrame):
     @property
     def text(self) -> str:
         """What it says; empty while there is no caution."""
-        return self._text.text() if self.isVisibleTo(self.parentWidget()) else ""
+        return "" if self.isHidden() else self._text.text()
 
     def show_caution(self, key: Key, caution: Caution | None) -> None:
         """Show a caution; None takes it away."""

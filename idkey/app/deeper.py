@@ -1,6 +1,7 @@
 """What takes longer than a frame to work out: what would change a verdict, diagnoses."""
 
 from collections.abc import Callable
+from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 
@@ -68,7 +69,7 @@ class Deeper(QObject):
         self._start(work, self._on_diagnosed)
         return None
 
-    def _start(self, work: Callable[[Tick], object], slot: Callable[[object], None]) -> None:
+    def _start(self, work: Callable[[Tick], object], slot: Callable[[Any], None]) -> None:
         job = Job(work)
         job.succeeded.connect(slot)
         self._jobs.start(job)

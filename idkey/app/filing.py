@@ -6,7 +6,6 @@ from pathlib import Path
 from idkey.engine.result import Assessment
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
-from idkey.report.pdf import pdf_bytes
 from idkey.report.rationale import rationale, rationale_json
 from idkey.report.reasons import Rationale
 from idkey.store import rationales
@@ -53,6 +52,9 @@ def file_rationale(store: Store, order: Order) -> Filed:
     Raises:
         IdKeyError: The case cannot be saved, or the files cannot be written.
     """
+    # Fonts and paper take half a second to import, and most sittings end without a document.
+    from idkey.report.pdf import pdf_bytes
+
     case = order.assessment.case
     revision = store.save(case, VerdictSummary.of(order.assessment))
     found = rationale(

@@ -1,7 +1,9 @@
 """Draws a row of the line-up."""
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetrics, QPainter, QPen, QPixmap
+from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from idkey.app.desk import Desk
@@ -11,6 +13,8 @@ from idkey.app.rows import ROW_ROLE
 from idkey.model.key import Key
 
 Index = QModelIndex | QPersistentModelIndex
+
+Draw = Callable[[QPainter, QRectF, QColor, QColor], None]
 
 PORTRAIT = (104, 52)
 """Room for a portrait at 100 % text, in pixels."""
@@ -158,7 +162,7 @@ class LineupDelegate(QStyledItemDelegate):
         painter.drawText(box, flags, self._desk.language.share(row.support))
 
     def _draw_marks(self, painter: QPainter, inner: QRect, row: LineupRow) -> None:
-        marks = []
+        marks: list[tuple[Draw | None, str, str]] = []
         if row.hazard:
             marks.append((draw_hazard, self.tr("danger"), "hazard"))
         elif row.painful:

@@ -17,7 +17,7 @@ from idkey.app.translation import Translation, system_language
 from idkey.app.window_memory import WindowMemory, remembered
 
 if TYPE_CHECKING:
-    from idkey.app.program import Opened, Program
+    from idkey.app.program import Folders, Opened, Program
 
 
 def run(argv: Sequence[str]) -> int:
@@ -99,7 +99,7 @@ def _opened(tick: Tick) -> "Opened":  # on a pool thread
     return opened(_folders())
 
 
-def _folders():
+def _folders() -> "Folders":
     from idkey.app.program import Folders
 
     return Folders(

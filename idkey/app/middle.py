@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from idkey.app.bench_bar import BenchBar
@@ -241,6 +241,17 @@ class Middle(QWidget):
         draft = self._state.drafted(f"answer/{character.id}") if character else ""
         self.question.show_session(session, draft)
         self.others.show_session(session)
+        QTimer.singleShot(0, self._share_height)
+
+    @Slot()
+    def _share_height(self) -> None:
+        """Give the card the height it needs, and the other questions the rest."""
+        whole, theme = self.split.height(), self._desk.theme
+        card = self.question.heightForWidth(self.question.width())
+        least, most = theme.px(118), whole - theme.px(118)
+        if most > least:
+            wanted = min(max(card + 2, least), most)
+            self.split.setSizes([wanted, whole - wanted])
 
     def _show_taxon(self, session: Session, taxon: str) -> None:
         self.taxon.show_taxon(

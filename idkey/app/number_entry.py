@@ -1,7 +1,8 @@
 """A number with its unit, its uncertainty and where the candidates lie."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.answer import Answer, read_number
 from idkey.app.captions import button, caption
@@ -43,12 +44,20 @@ class NumberEntry(QWidget):
             row.addWidget(part)
         row.addStretch(1)
         row.addWidget(self._measure)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
+        self._picture = QLabel()
+        self._picture.setProperty("pane", "plate")
+        self._picture.hide()
+        column = QVBoxLayout()
         column.setSpacing(8)
         column.addLayout(row)
         column.addWidget(self._wrong)
         column.addWidget(self.strip)
+        column.addStretch(1)
+        whole = QHBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(16)
+        whole.addWidget(self._picture, 0, Qt.AlignmentFlag.AlignTop)
+        whole.addLayout(column, 1)
         self.number.textEdited.connect(self._on_text_edited)
         self.spread.textEdited.connect(self._on_text_edited)
         self._measure.clicked.connect(self._on_measure_clicked)
@@ -57,6 +66,12 @@ class NumberEntry(QWidget):
     def offer_measuring(self, offered: bool) -> None:
         """Whether a photograph can be measured here."""
         self._measure.setVisible(offered)
+
+    def show_measure(self, picture: QPixmap | None) -> None:
+        """Show how the number is taken; None where there is no drawing of it."""
+        self._picture.setVisible(picture is not None)
+        if picture is not None:
+            self._picture.setPixmap(picture)
 
     def show_character(self, character: Character, shown: tuple[Band, ...]) -> None:
         """Ask for another number."""

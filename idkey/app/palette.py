@@ -129,6 +129,7 @@ class Palette(QFrame):
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
         super().__init__(parent)
+        self._over = parent
         self.setProperty("pane", "card")
         self._theme = theme
         self._entries: tuple[Entry, ...] = ()
@@ -172,7 +173,7 @@ class Palette(QFrame):
 
     def place(self) -> None:
         """Lie over the upper middle of the window."""
-        window = self.parentWidget()
+        window = self._over
         wide = min(self._theme.px(560), window.width() - 32)
         high = min(self._theme.px(420), window.height() - 64)
         self.setGeometry((window.width() - wide) // 2, 32, wide, high)
@@ -180,7 +181,7 @@ class Palette(QFrame):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move with the arrows, leave with Esc."""
         row = self.list.currentIndex().row()
-        steps = {
+        steps: dict[int, int] = {
             Qt.Key.Key_Down: 1,
             Qt.Key.Key_Up: -1,
             Qt.Key.Key_PageDown: 8,

@@ -78,6 +78,7 @@ class LargePictures(QFrame):
 
     def __init__(self, desk: Desk, parent: QWidget) -> None:
         super().__init__(parent)
+        self._over = parent
         self.setProperty("pane", "card")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._desk = desk
@@ -101,7 +102,7 @@ class LargePictures(QFrame):
         self._key, self._character = key, character
         self._number = character.state_ids.index(state)
         margin = self._desk.theme.px(32)
-        self.setGeometry(self.parentWidget().rect().adjusted(margin, margin, -margin, -margin))
+        self.setGeometry(self._over.rect().adjusted(margin, margin, -margin, -margin))
         self._say()
         self.show()
         self.raise_()
@@ -111,7 +112,7 @@ class LargePictures(QFrame):
         """Turn with the arrows, end with Esc."""
         if self._character is None:
             return
-        steps = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        steps: dict[int, int] = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
         if event.key() in steps:
             self._number = (self._number + steps[event.key()]) % len(self._character.states)
             self._say()
@@ -155,4 +156,4 @@ class LargePictures(QFrame):
     @Slot()
     def _end(self) -> None:
         self.hide()
-        self.parentWidget().setFocus()
+        self._over.setFocus()

@@ -94,7 +94,7 @@ class RangeStrip(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         px, colour = self._theme.px, self._theme.colour
-        left, right = px(176), self.width() - px(16)
+        left, right = min(px(176), self.width() // 3), self.width() - px(16)
         low, high = axis(self._bands, self._value)
 
         def place(number: float) -> float:

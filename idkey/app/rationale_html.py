@@ -1,10 +1,10 @@
 """The rationale in short, as it will stand in the document."""
 
-from collections.abc import Iterable
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
+from idkey.app.prose import bullets, head, paragraph, rich_head, toned
 from idkey.report.reasons import LookAlike, Rationale, SeenFinding
 from idkey.report.words import rich_text
 
@@ -17,18 +17,20 @@ def preview_html(found: Rationale) -> str:
     def rich(text: str) -> str:
         return rich_text(found.italic, text)
 
-    cautions = (f'<span class="{n.stake.value}">{rich(n.sentence)}</span>' for n in found.notices)
+    cautions = (toned(n.stake.value, rich(n.sentence)) for n in found.notices)
     unseen = ", ".join(character.name for character in found.unseen)
     parts = [
-        f"<h2>{escape(found.title)}: {rich(found.heading)}</h2>",
-        f"<p>{rich(found.sentence)}</p>",
-        _list(cautions),
-        _list(map(rich, found.claim.stakes)),
-        _section(_tr("preview", "Findings"), _list(rich(_finding(f)) for f in found.findings)),
-        _section(_tr("preview", "Look-alikes"), _list(rich(_alike(a)) for a in found.look_alikes)),
-        _section(_tr("preview", "Still missing for a name"), _list(map(rich, found.unmet))),
-        _section(_tr("preview", "Not looked at"), f"<p>{escape(unseen)}</p>" if unseen else ""),
-        _section(_tr("preview", "Next"), f"<p>{rich(found.next_step)}</p>"),
+        rich_head(f"{escape(found.title)}: {rich(found.heading)}"),
+        paragraph(rich(found.sentence)),
+        bullets(cautions),
+        bullets(map(rich, found.claim.stakes)),
+        _section(_tr("preview", "Findings"), bullets(rich(_finding(f)) for f in found.findings)),
+        _section(
+            _tr("preview", "Look-alikes"), bullets(rich(_alike(a)) for a in found.look_alikes)
+        ),
+        _section(_tr("preview", "Still missing for a name"), bullets(map(rich, found.unmet))),
+        _section(_tr("preview", "Not looked at"), paragraph(escape(unseen)) if unseen else ""),
+        _section(_tr("preview", "Next"), paragraph(rich(found.next_step))),
     ]
     return "".join(parts)
 
@@ -45,10 +47,5 @@ def _alike(alike: LookAlike) -> str:
     return f"{alike.name}: " + _tr("preview", "set apart by {names}").format(names=names)
 
 
-def _section(head: str, body: str) -> str:
-    return f"<h2>{escape(head)}</h2>{body}" if body else ""
-
-
-def _list(lines: Iterable[str]) -> str:
-    items = "".join(f"<li>{line}</li>" for line in lines)
-    return f"<ul>{items}</ul>" if items else ""
+def _section(title: str, body: str) -> str:
+    return head(title) + body if body else ""

@@ -7,6 +7,7 @@ from PySide6.QtCore import Signal, Slot
 
 from idkey.app.captions import KeyButton
 from idkey.app.desk import Desk
+from idkey.app.prose import bullets, head, link, paragraph, rich_head, toned
 from idkey.app.session import Session
 from idkey.app.sheet import Sheet
 from idkey.engine.result import Candidate, Conflict
@@ -73,17 +74,20 @@ class ReasonsView(Sheet):
         sentence = rich(key, verdict_sentence(key, assessment, language))
         stakes = stakes_words(key, session.case.claim, assessment.verdict, language)
         prior = prior_words(key, assessment, language)
-        return f"<p>{sentence}</p>{_list(rich(key, s) for s in stakes)}" + _soft(rich(key, prior))
+        return (
+            paragraph(sentence)
+            + bullets(rich(key, s) for s in stakes)
+            + paragraph(rich(key, prior), "soft")
+        )
 
     def _cautions(self, session: Session) -> str:
         key, language = session.key, self.desk.language
         cautions = session.reasoned.assessment.cautions
         lines = [
-            f'<span class="{caution.stake.value}">'
-            f"{rich(key, caution_sentence(key, caution, language))}</span>"
+            toned(caution.stake.value, rich(key, caution_sentence(key, caution, language)))
             for caution in cautions
         ]
-        return _section(self.tr("Cautions"), _list(lines)) if lines else ""
+        return head(self.tr("Cautions")) + bullets(lines) if lines else ""
 
     def _missing(self, session: Session) -> str:
         key, verdict = session.key, session.reasoned.assessment.verdict
@@ -92,11 +96,11 @@ class ReasonsView(Sheet):
             text = rich(key, unmet_words(key, unmet, self.desk.language))
             for character in unmet.characters:
                 name = escape(key.character[character].name)
-                text = text.replace(name, _link("character", character, name), 1)
+                text = text.replace(name, link("character", character, name), 1)
             lines.append(text)
         level = level_words(verdict.level, self.desk.language)
-        head = self.tr("What is missing for a name ({level})").format(level=level)
-        return _section(head, _list(lines)) if lines else ""
+        title = self.tr("What is missing for a name ({level})").format(level=level)
+        return head(title) + bullets(lines) if lines else ""
 
     def _leader(self, session: Session) -> str:
         key, assessment = session.key, session.reasoned.assessment
@@ -107,15 +111,15 @@ class ReasonsView(Sheet):
         lines = []
         for finding in session.case.findings:
             text = rich(key, finding_words(key, finding, self.desk.language))
-            text = _link("character", finding.character, text)
+            text = link("character", finding.character, text)
             if finding.character in against:
-                text += f' <span class="doubt">{escape(self.tr("does not fit"))}</span>'
+                text += " " + toned("doubt", escape(self.tr("does not fit")))
             elif finding.character in leader.unscored:
-                text += f' <span class="soft">{escape(self.tr("not scored for it"))}</span>'
+                text += " " + toned("soft", escape(self.tr("not scored for it")))
             lines.append(text)
         name = f"<i>{escape(key.taxon[leader.taxon].name)}</i>"
-        head = self.tr("The findings, held against {name}").format(name=name)
-        return _section(head, _list(lines), plain=False)
+        title = self.tr("The findings, held against {name}").format(name=name)
+        return rich_head(title) + bullets(lines)
 
     def _rivals(self, session: Session) -> str:
         assessment = session.reasoned.assessment
@@ -123,11 +127,11 @@ class ReasonsView(Sheet):
         if not session.case.findings:
             return ""
         lines = [self._rival(session, rival) for rival in rivals]
-        return _section(self.tr("The closest rivals"), _list(lines))
+        return head(self.tr("The closest rivals")) + bullets(lines)
 
     def _rival(self, session: Session, rival: Candidate) -> str:
         key, language = session.key, self.desk.language
-        name = _link("taxon", rival.taxon, f"<i>{escape(key.taxon[rival.taxon].name)}</i>")
+        name = link("taxon", rival.taxon, f"<i>{escape(key.taxon[rival.taxon].name)}</i>")
         said = f"{name} · {language.share(rival.support)}"
         inner = []
         if rival.separators:
@@ -136,7 +140,7 @@ class ReasonsView(Sheet):
         else:
             inner.append(escape(self.tr("nothing sets it apart yet")))
         inner += [self._conflict(session, conflict) for conflict in rival.conflicts]
-        return said + _list(inner)
+        return said + bullets(inner)
 
     def _conflict(self, session: Session, conflict: Conflict) -> str:
         return rich(session.key, conflict_words(session.key, conflict, self.desk.language))
@@ -145,7 +149,7 @@ class ReasonsView(Sheet):
         key, language, lines = session.key, self.desk.language, []
         for turn in turns:
             seen = "; ".join(
-                _link("character", f.character, escape(finding_words(key, f, language)))
+                link("character", f.character, escape(finding_words(key, f, language)))
                 for f in turn.findings
             )
             verdict = turn.verdict
@@ -154,25 +158,8 @@ class ReasonsView(Sheet):
                 level=level_words(verdict.level, language),
             )
             lines.append(f"{seen} → {escape(becomes)} ({language.share(turn.chance)})")
-        return _section(self.tr("What would change the verdict"), _list(lines)) if lines else ""
+        return head(self.tr("What would change the verdict")) + bullets(lines) if lines else ""
 
     @Slot()
     def _on_prior_clicked(self) -> None:
         self.prior_wanted.emit(self._prior.isChecked())
-
-
-def _section(head: str, body: str, *, plain: bool = True) -> str:
-    return f"<h2>{escape(head) if plain else head}</h2>{body}"
-
-
-def _list(lines: Iterable[str]) -> str:
-    items = "".join(f"<li>{line}</li>" for line in lines)
-    return f"<ul>{items}</ul>" if items else ""
-
-
-def _soft(html: str) -> str:
-    return f'<p class="soft">{html}</p>'
-
-
-def _link(kind: str, name: str, html: str) -> str:
-    return f'<a href="{kind}:{escape(name)}">{html}</a>'

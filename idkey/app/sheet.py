@@ -10,7 +10,7 @@ from idkey.app.theme import Theme
 
 _STYLE = """
 body {{ color: {ink}; }}
-h2 {{ font-size: {h2}px; font-weight: 600; margin-top: {gap}px; margin-bottom: 4px; }}
+.head {{ font-size: {h2}px; font-weight: 600; margin-top: {gap}px; margin-bottom: 4px; }}
 p {{ margin-top: 2px; margin-bottom: 6px; }}
 li {{ margin-bottom: 3px; }}
 a {{ color: {accent}; text-decoration: underline; }}

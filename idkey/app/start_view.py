@@ -1,7 +1,7 @@
 """What an empty bench offers: what to do, a sample, the last cases."""
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from idkey.app.captions import KeyButton, button, caption
 from idkey.app.choice import Choice
@@ -40,6 +40,7 @@ class StartView(QFrame):
         self._recent_heading = caption(self.tr("Go on with"), "strong")
         self._recent = QVBoxLayout()
         self._recent.setSpacing(2)
+        self._shown: list[QPushButton] = []
         self._lay_out()
         self._keys.activated.connect(self._on_keys_activated)
         self._unlabelled.clicked.connect(self._on_unlabelled_clicked)
@@ -56,8 +57,10 @@ class StartView(QFrame):
 
     def show_recent(self, rows: tuple[CaseRow, ...]) -> None:
         """Show the cases worked on last."""
-        while self._recent.count():
-            self._recent.takeAt(0).widget().deleteLater()
+        for old in self._shown:
+            self._recent.removeWidget(old)
+            old.deleteLater()
+        self._shown = []
         self._recent_heading.setVisible(bool(rows))
         for row in rows:
             name = row.name or self.tr("no verdict yet")
@@ -68,6 +71,7 @@ class StartView(QFrame):
             one.setAccessibleName(self.tr("Go on with {case}").format(case=text))
             one.clicked.connect(self._on_recent_clicked)
             self._recent.addWidget(one)
+            self._shown.append(one)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)

@@ -1,26 +1,23 @@
 """A state as a tile: a drawing, its words, its number key; and the grid of tiles."""
 
-from collections.abc import Iterable
-
-from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QRect, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
     QFontMetrics,
-    QKeyEvent,
     QPainter,
     QPaintEvent,
     QPen,
     QPixmap,
-    QResizeEvent,
 )
-from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QAbstractButton, QWidget
 
 from idkey.app.marks import draw_cross, draw_tick
 from idkey.app.theme import Theme
 from idkey.model.character import State
 
-GAP = 8
-"""Space between tiles, in pixels."""
+LEAST_WIDTH = 112
+MOST_WIDTH = 216
+"""Width of a tile at 100 % text, in pixels: wider where there are few."""
 
 
 class StateTile(QAbstractButton):
@@ -55,10 +52,17 @@ class StateTile(QAbstractButton):
         px = self._theme.px
         return QSize(self.width() - 2 * px(6), self.height() - self._words_height() - px(12))
 
-    def sizeHint(self) -> QSize:
-        """Room for a drawing of 4 : 3 and two lines, or for the words alone."""
+    def height_at(self, width: int) -> int:
+        """Height at a width: a drawing of 4 : 3 and two lines, or the words alone."""
         px = self._theme.px
-        return QSize(px(148), px(152) if self.picture_expected else px(68))
+        if not self.picture_expected:
+            return px(68)
+        return round((width - 2 * px(6)) * 0.75) + self._words_height() + px(12)
+
+    def sizeHint(self) -> QSize:
+        """The narrowest tile."""
+        wide = self._theme.px(LEAST_WIDTH)
+        return QSize(wide, self.height_at(wide))
 
     picture_expected = False
 
@@ -144,102 +148,6 @@ class StateTile(QAbstractButton):
 
     def _words_height(self) -> int:
         return self._theme.px(38)
-
-
-class TileGrid(QWidget):
-    """Tiles in as many columns as fit; arrow keys move between them.
-
-    Signals:
-        opened(tile: object): The person wants to see a tile's drawing large.
-    """
-
-    opened = Signal(object)
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.tiles: tuple[StateTile, ...] = ()
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        policy.setHeightForWidth(True)
-        self.setSizePolicy(policy)
-
-    def replace(self, tiles: Iterable[StateTile]) -> None:
-        """Show other tiles."""
-        for old in self.tiles:
-            old.hide()
-            old.deleteLater()
-        self.tiles = tuple(tiles)
-        for tile in self.tiles:
-            tile.setParent(self)
-            tile.show()
-        self._place()
-        self.updateGeometry()
-
-    def heightForWidth(self, width: int) -> int:
-        """Height of all rows at a width."""
-        columns, _, high = self._measures(width)
-        rows = -(-len(self.tiles) // columns)
-        return max(rows * (high + GAP) - GAP, 0)
-
-    def sizeHint(self) -> QSize:
-        """Room for the rows at the width there is."""
-        wide = max(self.width(), 320)
-        return QSize(wide, self.heightForWidth(wide))
-
-    def minimumSizeHint(self) -> QSize:
-        """One column."""
-        return QSize(160, self.heightForWidth(max(self.width(), 320)))
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Fit the columns to the width."""
-        self._place()
-        self.updateGeometry()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Move between tiles with the arrow keys; show one large with Z."""
-        tile = self.focusWidget()
-        if not isinstance(tile, StateTile) or tile not in self.tiles:
-            super().keyPressEvent(event)
-            return
-        steps = self._steps().get(event.key())
-        if event.key() == Qt.Key.Key_Z:
-            self.opened.emit(tile)
-        elif steps is None:
-            super().keyPressEvent(event)
-        else:
-            there = self.tiles.index(tile) + steps
-            if 0 <= there < len(self.tiles):
-                self.tiles[there].setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _steps(self) -> dict[int, int]:
-        columns = self._measures(self.width())[0]
-        forth = -1 if self.isRightToLeft() else 1
-        key = Qt.Key
-        return {
-            key.Key_Left: -forth,
-            key.Key_Right: forth,
-            key.Key_Up: -columns,
-            key.Key_Down: columns,
-        }
-
-    def _measures(self, width: int) -> tuple[int, int, int]:
-        """Columns, width and height of a tile."""
-        if not self.tiles:
-            return 1, width, 0
-        hint = max((t.sizeHint() for t in self.tiles), key=lambda size: size.height())
-        columns = max(1, min(len(self.tiles), (width + GAP) // (hint.width() + GAP)))
-        rows = -(-len(self.tiles) // columns)
-        columns = -(-len(self.tiles) // rows)
-        wide = min((width - GAP * (columns - 1)) // columns, round(hint.width() * 1.6))
-        return columns, wide, hint.height()
-
-    def _place(self) -> None:
-        columns, wide, high = self._measures(self.width())
-        for number, tile in enumerate(self.tiles):
-            row, column = divmod(number, columns)
-            x = column * (wide + GAP)
-            if self.isRightToLeft():
-                x = self.width() - x - wide
-            tile.setGeometry(x, row * (high + GAP), wide, high)
 
 
 def _fitted(text: str, metrics: QFontMetrics, box: QRect) -> str:

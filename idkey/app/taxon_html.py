@@ -1,10 +1,10 @@
 """A taxon in words: names, range, dangers, papers, diagnosis, mix-ups, sources."""
 
-from collections.abc import Iterable
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
+from idkey.app.prose import bullets, head, link, paragraph, toned
 from idkey.engine.diagnosis import Diagnosis
 from idkey.engine.whatif import Return
 from idkey.model.key import Key
@@ -55,14 +55,14 @@ def diagnosis_html(key: Key, found: Diagnosis, language: Language) -> str:
     for character in found.characters:
         scores = key.cells.get((found.taxon, character), ())
         name = escape(key.character[character].name)
-        link = f'<a href="character:{escape(character)}">{name}</a>'
-        lines.append(f"{link}: {rich(key, expected_words(key, scores, language))}")
-    head = _tr("taxon", "Told from every other taxon of this key by")
-    html = f"<h2>{escape(head)}</h2>{_list(lines)}"
+        shown = rich(key, expected_words(key, scores, language))
+        lines.append(f"{link('character', character, name)}: {shown}")
+    title = _tr("taxon", "Told from every other taxon of this key by")
+    html = head(title) + bullets(lines)
     if found.thin:
         names = ", ".join(name_of(key, taxon) for taxon, _ in found.thin)
         text = _tr("taxon", "The characters of this key do not surely tell it from {names}.")
-        html += f'<p class="doubt">{rich(key, text.format(names=names))}</p>'
+        html += paragraph(rich(key, text.format(names=names)), "doubt")
     return html
 
 
@@ -70,13 +70,13 @@ def standing_html(key: Key, found: Return, language: Language) -> str:
     """What speaks against a taxon in this case, and what would bring it back."""
     if not found.against:
         return ""
-    head = _tr("taxon", "What speaks against it here")
+    title = _tr("taxon", "What speaks against it here")
     lines = (rich(key, conflict_words(key, conflict, language)) for conflict in found.against)
-    html = f"<h2>{escape(head)}</h2>{_list(lines)}"
+    html = head(title) + bullets(lines)
     if found.withdraw:
         names = ", ".join(key.character[c].name for c in found.withdraw)
         text = _tr("taxon", "It would come back without: {names}.").format(names=names)
-        html += f"<p>{escape(text)}</p>"
+        html += paragraph(escape(text))
     return html
 
 
@@ -89,8 +89,8 @@ def labels_html(key: Key, taxon: str) -> str:
         lines.append(_tr("taxon", "Rightly sold as: {labels}").format(labels=", ".join(rightly)))
     if wrongly:
         lines.append(_tr("taxon", "Wrongly sold as: {labels}").format(labels=", ".join(wrongly)))
-    head = _tr("taxon", "Labels")
-    return f"<h2>{escape(head)}</h2>{_list(map(escape, lines))}" if lines else ""
+    title = _tr("taxon", "Labels")
+    return head(title) + bullets(map(escape, lines)) if lines else ""
 
 
 def sources_html(key: Key, taxon: Taxon) -> str:
@@ -104,11 +104,11 @@ def sources_html(key: Key, taxon: Taxon) -> str:
     if remembered:
         text = _tr("taxon", "Not from print, but from memory or practice: {names}.")
         names = ", ".join(dict.fromkeys(remembered))
-        html += f'<p class="doubt">{escape(text.format(names=names))}</p>'
+        html += paragraph(escape(text.format(names=names)), "doubt")
     cited = dict.fromkeys((*taxon.sources, *taxon.hazard.sources, *taxon.permit.sources))
     lines = [escape(key.source[source].citation) for source in cited if source in key.source]
     if lines or html:
-        html = f"<h2>{escape(_tr('taxon', 'Sources'))}</h2>{html}{_list(lines)}"
+        html = head(_tr("taxon", "Sources")) + html + bullets(lines)
     return html
 
 
@@ -128,14 +128,14 @@ def _with_note(text: str, note: str) -> str:
 
 def _danger(taxon: Taxon, language: Language) -> str:
     words = escape(hazard_words(taxon.hazard, language))
-    marked = f'<span class="hazard">⚠ {words}</span>' if taxon.dangerous else words
+    marked = toned("hazard", f"⚠ {words}") if taxon.dangerous else words
     return f"{marked}. {escape(taxon.hazard.note)}" if taxon.hazard.note else marked
 
 
 def _papers(key: Key, taxon: Taxon, language: Language) -> str:
     permit = taxon.permit
     words = escape(permit_words(permit, language))
-    parts = [f'<span class="permit">{words}</span>' if permit.listed else words]
+    parts = [toned("permit", words) if permit.listed else words]
     if permit.since:
         parts.append(escape(_tr("taxon", "since {when}").format(when=permit.since)))
     if permit.listed_as:
@@ -143,8 +143,3 @@ def _papers(key: Key, taxon: Taxon, language: Language) -> str:
         parts.append(rich(key, _tr("taxon", "listed as {names}").format(names=names)))
     text = ", ".join(parts)
     return f"{text}. {rich(key, permit.note)}" if permit.note else text
-
-
-def _list(lines: Iterable[str]) -> str:
-    items = "".join(f"<li>{line}</li>" for line in lines)
-    return f"<ul>{items}</ul>" if items else ""
