@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any, Self
+from typing import Self
 
 from sqlalchemy import select
 
@@ -29,6 +29,7 @@ from idkey.store.record import (
     Sale,
     StoredCase,
     VerdictSummary,
+    revision_of,
 )
 from idkey.store.schema import chain, drafts, settings
 from idkey.store.selling import cases_of_sale, faults_of_buyers, put_sale, sales_of
@@ -132,7 +133,7 @@ class Store:
             locked_end(connection)
             before = newest(connection, case.id, "case")
             if before is not None and before["content"] == content:
-                return _revision(before)
+                return revision_of(before)
             if parent is not None and parent != (before["number"] if before is not None else 0):
                 raise conflict(connection, case.id, parent, before)
             entry = append(
@@ -144,7 +145,7 @@ class Store:
                 by=storable(by or case.by),
             )
             shelf.put_case(connection, case, summary, entry)
-            return _revision(entry)
+            return revision_of(entry)
 
     def case(self, case_id: str, number: int | None = None) -> StoredCase:
         """The case as its newest revision, or revision `number`, has it.
@@ -166,14 +167,14 @@ class Store:
                 "Look it up in the records; it may be in another book.",
             )
         case, summary = opened(entry["content"])
-        return StoredCase(case=case, summary=summary, revision=_revision(entry))
+        return StoredCase(case=case, summary=summary, revision=revision_of(entry))
 
     def revisions(self, case_id: str) -> tuple[Revision, ...]:
         """Every revision of a case, oldest first; none for an unknown case."""
         wanted = select(chain).where(chain.c.case_id == case_id, chain.c.kind == "case")
         with self.database.reads() as connection:
             found = connection.execute(wanted.order_by(chain.c.number)).mappings()
-            return tuple(_revision(entry) for entry in found)
+            return tuple(revision_of(entry) for entry in found)
 
     def recent(self, limit: int = 50) -> tuple[CaseRow, ...]:
         """The cases worked on last, newest first."""
@@ -285,8 +286,3 @@ class Store:
             raise ValueError("the clock must know its time zone")
         text = moment.astimezone(UTC).isoformat(timespec="milliseconds")
         return text.replace("+00:00", "Z")
-
-
-def _revision(entry: Mapping[Any, Any]) -> Revision:
-    same = ("case_id", "number", "entry", "at", "by", "digest", "previous")
-    return Revision(**{name: entry[name] for name in same})

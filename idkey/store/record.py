@@ -1,6 +1,8 @@
 """What the record book hands out: revisions, rows, sales. Values only."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Any
 
 from idkey.engine.result import Assessment
 from idkey.model.case import Case
@@ -64,6 +66,12 @@ class Revision:
     by: str
     digest: str
     previous: str
+
+
+def revision_of(entry: Mapping[Any, Any]) -> Revision:
+    """The revision that a row of the chain stands for."""
+    same = ("case_id", "number", "entry", "at", "by", "digest", "previous")
+    return Revision(**{name: entry[name] for name in same})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
