@@ -99,16 +99,20 @@ points = st.tuples(st.floats(200, 1400), st.floats(200, 1000))
 
 @settings(max_examples=50)
 @given(
-    st.lists(st.lists(points, min_size=2, max_size=4).map(tuple), min_size=1, max_size=4),
+    st.lists(points, min_size=2, max_size=4),
+    st.integers(1, 4),
     st.sampled_from(list(Tilt)),
     st.sampled_from(list(Lie)),
     st.floats(0.01, 0.5),
 )
-def test_the_parts_are_combined_as_the_uncertainties_package_does(strokes, tilt, lie, ruler_error):
-    strokes = tuple(s for s in strokes if length_px(s) > 150)
-    if not strokes:
+def test_the_parts_are_combined_as_the_uncertainties_package_does(
+    stroke, repeats, tilt, lie, ruler_error
+):
+    if length_px(stroke) < 150:
         return
-    line, ruler = Line(strokes), straight(300 + 1000j, 900 + 1000j, 2)
+    wobble = (0.0, 1.0, -2.0, 3.0)[:repeats]
+    line = Line(tuple(((stroke[0][0] + w, stroke[0][1]), *stroke[1:]) for w in wobble))
+    ruler = straight(300 + 1000j, 900 + 1000j, 2)
     setting = replace(PLAIN, tilt=tilt, lie=lie)
 
     found = length(line, ruler, Known(length=10, uncertainty=ruler_error), setting)
@@ -329,4 +333,4 @@ def test_sums_of_independent_quantities_keep_mean_and_spread(width: float, other
     total = summed(one, two)
 
     assert total.mean() == pytest.approx(one.mean() + two.mean(), abs=1e-6)
-    assert total.std() == pytest.approx(math.hypot(one.std(), two.std()), rel=0.01)
+    assert total.std() == pytest.approx(math.hypot(one.std(), two.std()), rel=0.02)
