@@ -2,10 +2,12 @@
 
 from collections.abc import Sequence
 
+from idkey import places
 from idkey.engine.labels import claimed
 from idkey.engine.result import Assessment, Blocked, Question
+from idkey.figures.tiles import figure_path
 from idkey.model.case import Finding
-from idkey.model.character import Character, Look
+from idkey.model.character import Look
 from idkey.model.key import Key
 from idkey.report.finding_words import seen_words
 from idkey.report.language import Language
@@ -52,15 +54,11 @@ def _seen(
 
 
 def _figures(key: Key, finding: Finding) -> tuple[str, ...]:
-    known = key.character.get(finding.character)
-    if known is None or finding.negated:
+    if finding.negated:
         return ()
-    return tuple(figure_path(known, state) for state in finding.states if state in known.state_ids)
-
-
-def figure_path(character: Character, state: str) -> str:
-    """Where the drawing of a state lies below images/, with forward slashes."""
-    return character.state(state).figure or f"figures/{character.id}/{state}.svg"
+    images = places.images_folder()
+    files = (figure_path(images, key, finding.character, state) for state in finding.states)
+    return tuple(file.relative_to(images).as_posix() for file in files if file is not None)
 
 
 def unseen_characters(

@@ -1,6 +1,7 @@
 """The end of a rationale: drawings, pictures, who signs."""
 
 import io
+import re
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -13,7 +14,10 @@ from idkey.report.paper.sections import section
 from idkey.report.paper.sheet import INK, SOFT, Sheet
 from idkey.report.reasons import PictureNote, Rationale
 
-DRAWING_MM = 24.0
+DRAWING_MM = (23.0, 18.0)
+"""Width and height of a drawing."""
+
+GAP_MM = 2.0
 PICTURE_MM = 84.0
 PICTURE_PIXELS = 1400
 
@@ -21,32 +25,48 @@ PICTURE_PIXELS = 1400
 def drawing_section(sheet: Sheet, found: Rationale, language: Language) -> None:
     """Drawings of the states seen, in rows; nothing when the key has none."""
     drawn = [
-        (places.images_folder() / path, f"{finding.name}: {finding.seen}")
+        (file, f"{finding.name}: {finding.seen}")
         for finding in found.findings
         for path in finding.figures
+        if (file := _shipped(path)) is not None
     ]
-    drawn = [(file, words) for file, words in drawn if file.is_file()]
     if not drawn:
         return
     section(sheet, language.say("As drawn in the key"))
-    across = int((sheet.width + 2) // (DRAWING_MM + 2))
+    across = int((sheet.width + GAP_MM) // (DRAWING_MM[0] + GAP_MM))
     for start in range(0, len(drawn), across):
         _drawings(sheet, drawn[start : start + across])
 
 
+def _shipped(path: str) -> Path | None:
+    """The drawing at that path below images/; None when there is none, or it leads elsewhere."""
+    images = places.images_folder().resolve()
+    file = (images / path).resolve()
+    return file if file.is_relative_to(images) and file.is_file() else None
+
+
 def _drawings(sheet: Sheet, row: list[tuple[Path, str]]) -> None:
     kind = Type(size=6.2, colour=SOFT, leading=1.2)
-    captions = [broken(sheet, ((words, ""),), DRAWING_MM, kind) for _, words in row]
-    height = DRAWING_MM + 1 + max(caption.height for caption in captions)
-    sheet.room(height + 2)
+    wide, high = DRAWING_MM
+    captions = [broken(sheet, ((words, ""),), wide, kind) for _, words in row]
+    height = high + 0.6 + max(caption.height for caption in captions)
+    sheet.room(height + 1.5)
     x, y = sheet.margins.left, sheet.get_y()
     for (file, words), caption in zip(row, captions, strict=True):
-        sheet.image(
-            file, x=x, y=y, w=DRAWING_MM, h=DRAWING_MM, keep_aspect_ratio=True, alt_text=words
-        )
-        set_block(sheet, caption, x, y + DRAWING_MM + 1)
-        x += DRAWING_MM + 2
-    sheet.set_y(y + height + 2)
+        picture = _drawing(file)
+        sheet.image(picture, x=x, y=y, w=wide, h=high, keep_aspect_ratio=True, alt_text=words)
+        set_block(sheet, caption, x, y + high + 0.6)
+        x += wide + GAP_MM
+    sheet.set_y(y + height + 1.5)
+
+
+def _drawing(file: Path) -> Path | io.BytesIO:
+    """The drawing as the library takes it: without titles, in the font of the paper."""
+    if file.suffix != ".svg":
+        return file
+    text = re.sub(r"<(title|desc)>.*?</\1>", "", file.read_text("utf-8"), flags=re.DOTALL)
+    text = re.sub(r'font-family="[^"]*"', f'font-family="{places.FONT_FAMILY}"', text)
+    return io.BytesIO(text.encode("utf-8"))
 
 
 def picture_section(
