@@ -31,7 +31,7 @@ from idkey.report.reasons import (
     SaleNote,
 )
 from idkey.report.seen import seen_findings, unseen_characters
-from idkey.report.terms import verdict_title
+from idkey.report.terms import hazard_words, permit_words, verdict_title
 from idkey.report.verdict_words import (
     caution_sentence,
     prior_words,
@@ -103,6 +103,9 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
     """Fields about the verdict itself."""
     verdict, case = assessment.verdict, assessment.case
     established = verdict.level is Level.ESTABLISHED
+    leader = key.taxon[verdict.taxa[0]]
+    settled = verdict.level in (Level.ESTABLISHED, Level.GROUP)
+    named = [key.taxon[taxon] for taxon in verdict.taxa] if settled else []
     return {
         "language": language.code,
         "kind": verdict.kind,
@@ -111,7 +114,12 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
         "sentence": verdict_sentence(key, assessment, language),
         "name": verdict.name,
         "heading": written_name(verdict, language),
-        "authority": key.taxon[verdict.taxa[0]].authority if established else "",
+        "authority": leader.authority if established else "",
+        "vernacular": leader.vernacular[0] if established and leader.vernacular else "",
+        "hazard": "; ".join(dict.fromkeys(hazard_words(t.hazard, language) for t in named)),
+        "permit": "; ".join(
+            dict.fromkeys(permit_words(t.permit, language) for t in named if t.listed)
+        ),
         "taxa": verdict.taxa,
         "support": verdict.support,
         "answers": verdict.answers,

@@ -51,6 +51,7 @@ class SeenFinding:
         seen: What was seen, in words.
         means: How it was looked at, in words; empty when not told.
         certainty: How sure, in words; empty when it could not be seen.
+        unit: Unit of a number; empty otherwise.
         note: Remark of the observer.
         by: Who saw it.
         leader: What the leading taxon shows; several where sex or stage is unknown.
@@ -64,6 +65,7 @@ class SeenFinding:
     seen: str
     means: str = ""
     certainty: str = ""
+    unit: str = ""
     note: str = ""
     by: str = ""
     leader: tuple[Shown, ...] = ()
@@ -258,6 +260,9 @@ class Rationale:
         name: The name to write, in open nomenclature.
         heading: The same in the language of the document ("or", "not identified").
         authority: Author and year of an established name; empty short of that.
+        vernacular: Everyday name of an established taxon; empty when there is none.
+        hazard: What the named taxa can do, in words; empty while no name is settled.
+        permit: Which lists name them, in words; empty likewise, or when none does.
         taxa: Ids of the taxa the name stands for.
         support: Their summed support, 0 to 1.
         answers: Findings that count.
@@ -313,6 +318,9 @@ class Rationale:
     revision: RevisionStamp | None = None
     pictures: tuple[PictureNote, ...] = ()
     italic: tuple[str, ...] = ()
+    vernacular: str = ""
+    hazard: str = ""
+    permit: str = ""
 
     def cited(self, sources: tuple[str, ...]) -> str:
         """Numbers of the cited works in brackets, such as ``"[3, 7]"``; empty without any."""

@@ -37,6 +37,7 @@ def _seen(
     key: Key, finding: Finding, leader: str, conflicting: set[str], language: Language
 ) -> SeenFinding:
     scores = key.cells.get((leader, finding.character), ())
+    known = key.character.get(finding.character)
     fits = None if finding.unseen or not scores else finding.character not in conflicting
     return SeenFinding(
         character=finding.character,
@@ -44,6 +45,7 @@ def _seen(
         seen=seen_words(key, finding, language),
         means=look_words(finding.look, language) if finding.look else "",
         certainty="" if finding.unseen else certainty_words(finding.certainty, language),
+        unit=known.unit if known and finding.value is not None else "",
         note=finding.note,
         by=finding.by,
         leader=shown(key, scores, language),

@@ -67,7 +67,7 @@ def _name(
     block = broken(sheet, pieces(found.italic, found.heading), at[2], kind)
     y = set_block(sheet, block, at[0], at[1], "/H1")
     level = language.say("Name: {level}", level=level_words(found.level, language))
-    below = f"{found.authority}  ·  {level}" if found.authority else level
+    below = "  ·  ".join(part for part in (found.authority, found.vernacular, level) if part)
     return _put(sheet, below, Type(size=9, colour=SOFT), (at[0], y, at[2]))
 
 
@@ -123,6 +123,8 @@ def _facts(found: Rationale, language: Language) -> list[tuple[str, str]]:
                 if words
             ),
         ),
+        (say("Danger"), found.hazard),
+        (say("Papers"), found.permit),
         (say("Determined by"), found.by),
         (say("Sale"), ", ".join((sale.number, language.day(sale.date))) if sale else ""),
         (say("Record"), say("revision {n}", n=record.number) if record else ""),
