@@ -18,7 +18,8 @@ _MORE_THAN_ALL = 1.0 + 1e-6
 
 def crosschecked(draft: Draft, known: Known) -> Iterator[Problem]:
     """Mistakes between entries: characters, taxa, labels, checks and the key's own id."""
-    if draft.key is not None and draft.key.id != draft.folder.resolve().name:
+    named = draft.folder.resolve().name if draft.folder.is_dir() else None
+    if draft.key is not None and named is not None and draft.key.id != named:
         yield draft.key.yaml.problem(
             ("id",),
             f"The id '{draft.key.id}' is not the name of the folder.",

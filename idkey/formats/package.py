@@ -1,0 +1,223 @@
+"""A key as one file: a zip with a list of digests, opened without trusting it."""
+
+import hashlib
+import json
+import re
+import tempfile
+import zipfile
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path, PurePosixPath
+
+from idkey.errors import IdKeyError
+from idkey.formats.archive import unpacked
+from idkey.formats.draft import drafted
+from idkey.formats.emit import text_of
+from idkey.formats.folder import checked
+from idkey.formats.pictures import KINDS, check_picture
+from idkey.formats.problem import KeyProblems
+from idkey.formats.texts import FILES, parsed_texts
+from idkey.formats.write import folder_documents
+from idkey.formats.yaml_text import LARGEST_FILE
+from idkey.model.key import Key
+
+ENDING = ".idkey"
+"""Ending of package files."""
+
+MANIFEST = "manifest.json"
+FORMAT = 1
+
+_PART = r"[A-Za-z0-9][A-Za-z0-9_.-]{0,99}"
+_NAMES = re.compile(
+    rf"{re.escape(MANIFEST)}|(?:{'|'.join(FILES)})\.yaml|taxa/{_PART}\.yaml"
+    rf"|images/(?:{_PART}/){{0,5}}{_PART}(?:{'|'.join(map(re.escape, KINDS))})"
+)
+_DAMAGED = "Ask for the package again from where it came from."
+
+
+@dataclass(frozen=True, slots=True)
+class Package:
+    """What a package holds, checked.
+
+    Attributes:
+        key: The key.
+        files: Bytes per name: the key's files and its pictures below ``images/``.
+    """
+
+    key: Key
+    files: Mapping[str, bytes] = field(repr=False)
+
+    @property
+    def pictures(self) -> Mapping[str, bytes]:
+        """Bytes per path below images/."""
+        return {
+            name.removeprefix("images/"): raw
+            for name, raw in self.files.items()
+            if name.startswith("images/")
+        }
+
+
+def write_package(
+    key: Key, file: Path, *, folder: Path | None = None, images: Path | None = None
+) -> tuple[str, ...]:
+    """Write `key` as one file; the same key gives the same bytes.
+
+    Args:
+        key: The key.
+        file: Where to; replaced whole or not at all.
+        folder: The key's folder, so that its comments go along; None writes them anew.
+        images: Folder with the drawings that states name; None packs none.
+
+    Returns:
+        What could not be packed, as sentences.
+
+    Raises:
+        IdKeyError: The folder holds another key, a picture is refused, or the disk is full.
+    """
+    contents = _own_files(key, folder)
+    pictures, left = _pictures(key, images)
+    contents |= pictures
+    digests = {name: hashlib.sha256(raw).hexdigest() for name, raw in sorted(contents.items())}
+    about = {
+        "format": FORMAT,
+        "key": key.id,
+        "version": key.version,
+        "files": digests,
+    }
+    manifest = json.dumps(about, indent=1, ensure_ascii=False).encode()
+    new = file.with_name(f".{file.name}.new")
+    try:
+        with zipfile.ZipFile(new, "w", zipfile.ZIP_DEFLATED) as archive:
+            for name, raw in {MANIFEST: manifest, **dict(sorted(contents.items()))}.items():
+                entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
+                entry.external_attr = 0o100644 << 16
+                entry.create_system = 3
+                archive.writestr(entry, raw, zipfile.ZIP_DEFLATED)
+        new.replace(file)
+    except OSError as err:
+        reason = err.strerror or "unknown reason"
+        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
+    finally:
+        new.unlink(missing_ok=True)
+    return left
+
+
+def _own_files(key: Key, folder: Path | None) -> dict[str, bytes]:
+    documents = folder_documents(key)
+    if folder is None:
+        return {name: text_of(document).encode() for name, document in documents.items()}
+    contents = {n: (folder / n).read_bytes() for n in documents if (folder / n).is_file()}
+    found, _ = checked(drafted(folder, parsed_texts(folder, contents)))
+    if found is None or (key.digest and found.digest != key.digest):
+        raise IdKeyError(
+            f"The folder {folder.name} no longer holds the key as it was opened.",
+            "Save the key first, then pack it.",
+        )
+    return contents
+
+
+def _pictures(key: Key, images: Path | None) -> tuple[dict[str, bytes], tuple[str, ...]]:
+    found: dict[str, bytes] = {}
+    left: list[str] = []
+    wanted = {state.figure for c in key.characters for state in c.states if state.figure}
+    for figure in sorted(wanted):
+        source = None if images is None else images / figure
+        if source is None or not source.is_file():
+            left.append(f"The picture {figure} is not in the package, because it was not found.")
+            continue
+        raw = source.read_bytes()
+        check_picture(figure, raw)
+        name = f"images/{PurePosixPath(figure)}"
+        if not _NAMES.fullmatch(name):
+            left.append(f"The picture {figure} is not in the package: its name has odd signs.")
+            continue
+        found[name] = raw
+    return found, tuple(left)
+
+
+def read_package(file: Path) -> Package:
+    """The content of a package, in memory; nothing is written anywhere.
+
+    Raises:
+        KeyProblems: The key in it has mistakes.
+        IdKeyError: It is damaged, too large, or holds what no key holds.
+    """
+    contents = dict(unpacked(file, _NAMES, LARGEST_FILE))
+    _check_manifest(file.name, contents)
+    for name, raw in contents.items():
+        if name.startswith("images/"):
+            check_picture(name, raw)
+    own = {name: raw for name, raw in contents.items() if name.endswith(".yaml")}
+    inside = Path(file.name)
+    key, problems = checked(drafted(inside, parsed_texts(inside, own)))
+    if key is None:
+        raise KeyProblems(f"in {file.name}", problems)
+    return Package(key, contents)
+
+
+def _check_manifest(name: str, contents: dict[str, bytes]) -> None:
+    """Take the manifest out of `contents` and hold the rest against it."""
+    try:
+        about = json.loads(contents.pop(MANIFEST, b"null"))
+        digests = dict(about["files"])
+        number = about["format"]
+    except (ValueError, TypeError, KeyError, RecursionError) as err:
+        raise IdKeyError(f"{name} has no list of its files.", _DAMAGED) from err
+    if number != FORMAT:
+        raise IdKeyError(
+            f"{name} is written in package format {str(number)[:20]}; this program knows {FORMAT}.",
+            "Install the newer program.",
+        )
+    for entry in sorted({*digests, *contents}, key=str):
+        raw = contents.get(entry)
+        if raw is None:
+            raise IdKeyError(f"'{str(entry)[:80]}' is missing in {name}.", _DAMAGED)
+        if digests.get(entry) != hashlib.sha256(raw).hexdigest():
+            raise IdKeyError(f"'{entry}' in {name} is not as it was packed.", _DAMAGED)
+
+
+def install_package(file: Path, library: Path, *, replace: bool = False) -> Path:
+    """Put the key of a package into a library of key folders.
+
+    Args:
+        file: The package.
+        library: Folder with one folder per key.
+        replace: Whether a key of the same id may be replaced.
+
+    Returns:
+        The new key folder, which is named after the key.
+
+    Raises:
+        IdKeyError: As `read_package`; or a key of that id is there already.
+    """
+    package = read_package(file)
+    target = library / package.key.id
+    if target.exists() and not replace:
+        raise IdKeyError(
+            f"The library already holds a key '{package.key.id}'.",
+            "Replace it, or remove the old one first.",
+        )
+    try:
+        library.mkdir(parents=True, exist_ok=True)
+        with tempfile.TemporaryDirectory(dir=library, prefix=".new-") as place:
+            new = Path(place) / "key"
+            for name, raw in package.files.items():
+                (new / name).parent.mkdir(parents=True, exist_ok=True)
+                (new / name).write_bytes(raw)
+            _swap(new, target, Path(place) / "old")
+    except OSError as err:
+        reason = err.strerror or "unknown reason"
+        raise IdKeyError(f"The key could not be put into the library: {reason}.") from err
+    return target
+
+
+def _swap(new: Path, target: Path, old: Path) -> None:
+    """Put `new` in the place of `target`, which goes to `old`, or back when that fails."""
+    if target.exists():
+        target.replace(old)
+    try:
+        new.replace(target)
+    except OSError:
+        if old.exists():
+            old.replace(target)
+        raise
