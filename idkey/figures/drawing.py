@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from typing import overload
 
 from idkey.figures.geometry import Outline, Place, Point
 from idkey.figures.ink import EDGE_WEIGHT, LINE_WEIGHT, Skin
@@ -128,6 +129,10 @@ def group(*items: Item, name: str = "") -> Group:
     return Group(tuple(items), name)
 
 
+@overload
+def placed(item: Group, place: Place) -> Group: ...
+@overload
+def placed(item: Item, place: Place) -> Item: ...
 def placed(item: Item, place: Place) -> Item:
     """The item elsewhere; weights and letter sizes stay as they are."""
     if isinstance(item, Group):

@@ -117,11 +117,14 @@ def rim(
 
 def _rooms(ring: Points, ways: Sequence[Point], fars: Sequence[float]) -> list[float]:
     """How much of each step inward the outline has room for; little in its tips."""
+    shares = (0.3, 0.6, 1.0)
+    steps = list(zip(ring, ways, fars, strict=True))
+    ends = [p + w * f * share * 1.9 for share in shares for p, w, f in steps]
+    marks = inside(ring, ends)
     rooms = [0.12] * len(ring)
-    for share in (0.3, 0.6, 1.0):
-        ends = [p + w * f * share * 1.9 for p, w, f in zip(ring, ways, fars, strict=True)]
-        for index, is_in in enumerate(inside(ring, ends)):
-            rooms[index] = share if is_in else rooms[index]
+    for index, is_in in enumerate(marks):
+        if is_in:
+            rooms[index % len(ring)] = shares[index // len(ring)]
     return rooms
 
 

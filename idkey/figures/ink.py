@@ -1,6 +1,7 @@
 """The one style of all drawings: weights, tones, and what a colour turns into on a body."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -16,8 +17,8 @@ SUBJECT = "#e6b366"
 """The part in question, where its natural colour is not the matter."""
 GLOW = "#f0a63a"
 """Soft highlight around the part in question."""
-MEASURE = "#1a7fc2"
-"""Dimension lines and numbers; at least 3.8:1 on white and on #1e1e1e."""
+MEASURE = "#2286ca"
+"""Dimension lines and numbers; at least 3.9:1 on white and on #1e1e1e."""
 SHADOW = "#8b8376"
 """Small silhouettes that say where on the animal a part sits; readable on both grounds."""
 POINTER = "#e0701c"
@@ -50,6 +51,7 @@ class Skin:
     dashed: bool = False
 
 
+@lru_cache(maxsize=512)
 def skin(colour: str, *, hatched: bool = False, dashed: bool = False) -> Skin:
     """What `colour` turns into on a rounded, evenly lit body."""
     tone = float(lab_of_hex(colour)[0])
@@ -64,6 +66,7 @@ def skin(colour: str, *, hatched: bool = False, dashed: bool = False) -> Skin:
     )
 
 
+@lru_cache(maxsize=1024)
 def lightened(colour: str, by: float) -> str:
     """`colour` with its lightness L* changed by `by`, hue and chroma kept where sRGB allows."""
     lab = lab_of_hex(colour)

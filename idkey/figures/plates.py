@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 import yaml
 
@@ -14,7 +15,9 @@ from idkey.figures.ink import MEASURE, SHADOW
 Names = Mapping[str, str]
 """Name by language code, ``"en"`` always among them."""
 
+_Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 LETTER = 15.0
+"""Size of the labels."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +78,7 @@ def read_plates(images: Path, body_plan: str) -> tuple[Plate, ...]:
     if not file.is_file():
         return ()
     try:
-        content = yaml.safe_load(file.read_text("utf-8"))
+        content = yaml.load(file.read_text("utf-8"), Loader=_Loader)  # noqa: S506 - a safe one
         return tuple(_plate(entry, content["parts"]) for entry in content["plates"])
     except (yaml.YAMLError, KeyError, TypeError, ValueError) as err:
         raise IdKeyError(

@@ -147,7 +147,9 @@ def animal(build: Build, coat: Coat) -> Group:
         group(placed(back, moved(complex(0, size))), name="tergites"),
         *(pedipalp(build, coat, place=place, side=side) for side, place in sides),
         group(*tips, name="chelicerae"),
-        group(shield_drawing(shield, coat.carapace, gloss=build.gloss), name="carapace"),
+        group(
+            shield_drawing(shield, coat.carapace, gloss=build.gloss, name="shield"), name="carapace"
+        ),
     )
 
 

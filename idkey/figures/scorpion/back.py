@@ -7,6 +7,7 @@ from idkey.figures.geometry import (
     MIRROR,
     Outline,
     Place,
+    Point,
     bounds,
     ellipse,
     mirrored,
@@ -14,7 +15,7 @@ from idkey.figures.geometry import (
     scaled,
     smooth,
 )
-from idkey.figures.ink import EDGE, LINE_WEIGHT, Skin
+from idkey.figures.ink import EDGE, LINE_WEIGHT, Skin, lightened
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -175,16 +176,26 @@ def _keels(outline: Outline, skin: Skin, keels: int) -> list[Item]:
     low, high = bounds(outline.flat(4))
     tall, wide = high.imag - low.imag, high.real - low.real
     offsets = {0: (), 1: (0.0,), 3: (-0.22, 0.0, 0.22)}[keels]
+    weight = wide * (0.02 if keels == 1 else 0.03)
     items: list[Item] = []
     for offset in offsets:
         x = offset * wide
-        reach = 0.5 if keels == 1 else (0.62 if offset == 0 else 0.5)
-        top = complex(x * 0.97, high.imag - tall * (0.1 + reach))
-        items.append(
-            Line(
-                outline=smooth((top, complex(x, high.imag - tall * 0.12)), closed=False),
-                colour=skin.detail,
-                weight=LINE_WEIGHT * (1.0 if keels == 1 else 1.7),
-            )
+        reach = 0.62 if offset == 0 and keels == 3 else 0.5
+        ends = (
+            complex(x * 0.97, high.imag - tall * (0.1 + reach)),
+            complex(x, high.imag - tall * 0.12),
         )
+        items += _ridge(ends, skin, weight)
     return items
+
+
+def _ridge(ends: tuple[Point, Point], skin: Skin, weight: float) -> list[Item]:
+    """A raised line with its shadow; only a line where the drawing is small."""
+    way = smooth(ends, closed=False)
+    if weight < LINE_WEIGHT:
+        return [Line(outline=way, colour=skin.detail)]
+    shadow = smooth([p + weight * (0.5 + 0.2j) for p in ends], closed=False)
+    return [
+        Line(outline=shadow, colour=lightened(skin.fill, -34), weight=weight * 1.2),
+        Line(outline=way, colour=skin.light, weight=weight),
+    ]

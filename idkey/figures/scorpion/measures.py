@@ -148,7 +148,7 @@ def _counted(spots: Spots, place: Place, start: int = 1) -> list[Item]:
 
 
 def _face(spots: Spots, width: float, name: str, _: Colours) -> Item:
-    corner, size = 64 + 122j, (246.0, width)
+    corner, size = 60 + 122j, (242.0, width)
     place = moved(corner).after(scaled(*size))
     ordered = tuple(sorted(spots, key=lambda p: p.real))
     return group(

@@ -65,7 +65,7 @@ def _tags(view: str) -> tuple[_Tag, ...]:
             *both,
             _Tag("carapace", 160 + 180j, (316 + 244j,), "end"),
             _Tag("body", 160 + 412j, (212 + 412j, 302 + 362j), "end"),
-            _Tag("tergites", 478 + 412j, (440 + 412j, 346 + 354j), "start"),
+            _Tag("tergites", 458 + 412j, (420 + 412j, 346 + 354j), "start"),
         )
     return (
         *both,
@@ -142,7 +142,7 @@ def _rings(drawn: Group, part: str) -> list[Points]:
     if part == "patella":
         return [_patella(side) for side in (1, -1)]
     return [
-        piece.outline.flat(3)
+        piece.outline.flat(2)
         for name in names
         for item in _named(drawn, name)
         for piece in pieces((item,))
@@ -150,7 +150,7 @@ def _rings(drawn: Group, part: str) -> list[Points]:
     ]
 
 
-_SMALLEST = 12.0
+_SMALLEST = 26.0
 """Area below which a piece is no place to click on."""
 
 

@@ -8,6 +8,7 @@ from idkey.figures.scorpion import (
     tiles_claw,
     tiles_coat,
     tiles_tail,
+    tiles_telson,
 )
 from idkey.figures.tile import Tiles
 
@@ -15,6 +16,7 @@ TILES: Tiles = {
     **tiles_claw.TILES,
     **tiles_arm.TILES,
     **tiles_tail.TILES,
+    **tiles_telson.TILES,
     **tiles_body.TILES,
     **tiles_coat.TILES,
     **tiles_below.TILES,

@@ -89,7 +89,7 @@ _LEG_COXA = (
 
 def _coxae(rasp: str, _: Colours) -> Item:
     palp, walker = smooth(_PALP_COXA), smooth(_LEG_COXA)
-    arm = rod(194 + 52j, 302 + 20j, 62, 66, belly=0.05)
+    arm = rod(194 + 58j, 298 + 40j, 58, 60, belly=0.05)
     thigh = rod(204 + 168j, 304 + 194j, 34, 30, belly=0.06)
     items: list[Item] = [
         Part(outline=arm, skin=PLAIN),
@@ -168,12 +168,12 @@ def _tail_top(_: Colours) -> Item:
     )
     spots = scatter(field.flat(8), 8.5, margin=1)
     sting = Sting(length=112, depth=46, vesicle=0.58, curve=0.75)
-    lie = Place(-0.82 + 0.28j, 0j, 276 + 52j).after(Place(0j, 1 + 0j, 0j))
+    lie = Place(-0.82 + 0.28j, 0j, 272 + 53j).after(Place(0j, 1 + 0j, 0j))
     return group(
         *segments,
         segment_drawing((62 + 156j, 104 + 156j), 104, PLAIN, keels=False),
         granules(spots, SHOWN, 3.0),
-        segment_drawing((316 + 34j, 270 + 52j), 44, PLAIN),
+        segment_drawing((304 + 38j, 266 + 53j), 40, PLAIN),
         sting_drawing(sting, PLAIN, tip=PLAIN, place=lie),
         arrow(150 + 112j, 180, 30),
         arrow(182 + 112j, 0, 30),

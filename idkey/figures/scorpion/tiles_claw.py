@@ -115,7 +115,7 @@ def _dent(dented: bool, _: Colours) -> Item:
 
 
 def _surface(kind: str, _: Colours) -> Item:
-    build = claw(268, 148, forms.LOBED)
+    build = claw(254, 142, forms.LOBED)
     place = on_page(58 + 132j)
     ring = build.manus.placed(place).flat(10)
     return group(placed(claw_drawing(build, SHOWN, SHOWN), place), _RELIEF[kind](ring))
@@ -217,7 +217,7 @@ def _colour(state: str, colours: Colours) -> Item:
 
 
 def _finger_hair(count: int, length: float, _: Colours) -> Item:
-    build = claw(246, 116, forms.LOBED)
+    build = claw(232, 110, forms.LOBED)
     place = on_page(62 + 132j)
     drawn = placed(claw_drawing(build, SHOWN, SHOWN), place)
     found: list[Item] = []

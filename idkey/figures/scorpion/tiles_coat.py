@@ -122,7 +122,7 @@ def _sheen() -> Group:
 def _legs(state: str, colours: Colours) -> Item:
     body = skin(tone(colours, "body_colour", "black"))
     shown = skin(tone(colours, "leg_colour", state))
-    size = 56.0
+    size = 53.0
     here = moved(190 + 72j)
     shield = Shield(length=size, width=size * 1.04, notch=0.09)
     rings = tergite_outlines(size * 1.95, size * 1.2, 26)

@@ -1,25 +1,22 @@
 """Tiles about metasoma and telson."""
 
-from dataclasses import replace
 from functools import partial
 
 from idkey.figures.drawing import Group, Item, Line, Part, group, placed
 from idkey.figures.fields import hairs
-from idkey.figures.geometry import Outline, Place, Point, moved, smooth
+from idkey.figures.geometry import Outline, Point, moved, smooth
 from idkey.figures.ink import EDGE, HAIR_WEIGHT, SUBJECT, Skin, blended, skin
-from idkey.figures.marks import arrow, bar, glow, guide
+from idkey.figures.marks import arrow, bar, guide
 from idkey.figures.scorpion import claw as forms
-from idkey.figures.scorpion.animal import Arm, Build, animal, coat
 from idkey.figures.scorpion.claw import claw, claw_drawing
 from idkey.figures.scorpion.tail import (
     Sting,
-    aculeus_outline,
     segment_drawing,
     sting_drawing,
     vesicle_outline,
 )
 from idkey.figures.scorpion.tiles_claw import on_page
-from idkey.figures.tile import PLAIN, SHOWN, Colours, Rows, Tiles, tiles_of, tone
+from idkey.figures.tile import PLAIN, SHOWN, Colours, Rows, Tiles, tiles_of
 
 _TIP = skin(blended(SUBJECT, "#5a3a1c", 0.45))
 
@@ -46,12 +43,13 @@ def side_view(
 _JOINT = 118 + 112j
 
 
-def _tooth(size: float, degrees: float, _: Colours) -> Item:
-    sting = Sting(length=188, depth=72, vesicle=0.56, tooth=size, curve=0.55)
-    spot = _JOINT + complex(0.97 * 0.56 * 188 + 3, 0.24 * 72 + (17 if size > 0.2 else 8))
+def _tooth(size: float, _: Colours) -> Item:
+    sting = Sting(length=232, depth=112, vesicle=0.58, tooth=size, curve=0.62)
+    joint = 78 + 98j
+    spot = joint + complex(132 + 40 * size, 26 + 100 * size)
     return group(
-        side_view(sting, joint=_JOINT, skins=(PLAIN, SHOWN, _TIP)),
-        arrow(spot + (4 + 5j), degrees, 30),
+        side_view(sting, joint=joint, skins=(PLAIN, SHOWN, _TIP), back=14),
+        arrow(spot + (5 + 6j), 230, 34),
     )
 
 
@@ -62,9 +60,9 @@ def _vesicle(depth: float, share: float, _: Colours) -> Item:
 
 def _hairy(count: int, length: float, _: Colours) -> Item:
     sting = Sting(length=190, depth=78, vesicle=0.62, curve=0.5)
-    ring = vesicle_outline(sting).placed(moved(_JOINT))
-    inner = [_stubble(ring, share, length) for share in _STUBBLE[: count // 3]]
-    found = hairs(ring, count, length=length, start=0.02, end=0.98)
+    body = vesicle_outline(sting).placed(moved(_JOINT))
+    inner = [_stubble(body, share, length) for share in _STUBBLE[: count // 3]]
+    found = hairs(body, count, length=length, start=0.02, end=0.98)
     lines = [
         Line(outline=hair, colour=EDGE, weight=HAIR_WEIGHT * 1.2, haloed=True)
         for hair in (*found, *inner)
@@ -181,59 +179,10 @@ def _thick(width: float, hand: float, form: forms.Form, _: Colours) -> Item:
     )
 
 
-def _colour(character: str, state: str, colours: Colours) -> Item:
-    body = tone(colours, "body_colour", "black")
-    shown = tone(colours, character, state)
-    sting = Sting(length=176, depth=76, vesicle=0.6, curve=0.5)
-    joint = 132 + 112j
-    dark = skin(blended(shown, "#2a1408", 0.62))
-    back, cuticle = skin(body), skin(shown)
-    return group(
-        glow(vesicle_outline(sting).placed(moved(joint))),
-        glow(aculeus_outline(sting).placed(moved(joint))),
-        segment_drawing((joint - 96 + 5j, joint - 58 + 4j), 50, back),
-        side_view(sting, joint=joint, skins=(back, cuticle, dark)),
-    )
-
-
-def _young(state: str, colours: Colours) -> Item:
-    body = tone(colours, "juvenile_telson_colour", "as_body")
-    pale = skin(blended(body, "#e8d3a0", 0.34))
-    shown = skin(tone(colours, "juvenile_telson_colour", state))
-    baby = Build(
-        length=226,
-        tail=0.5,
-        girth=1.28,
-        tail_width=0.54,
-        telson_depth=1.3,
-        notch=0.08,
-        bends=(14, 20, 22, 24, 26, 30),
-        vesicle=0.66,
-        arm=Arm(ratio=2.5, chela=1.65, thick=0.38, femur=0.7, patella=0.75),
-    )
-    painted = replace(coat(skin(body)), telson=shown, legs=pale)
-    lie = Place(-1j, 0j, 140 + 104j)
-    return group(*(_lit(item, lie) for item in animal(baby, painted).items))
-
-
-def _lit(item: Item, lie: Place) -> Item:
-    here = placed(item, lie)
-    if isinstance(here, Group) and here.name == "telson":
-        rings = [p.outline for p in _parts(here)]
-        return group(*(glow(ring) for ring in rings), Group(here.items, "subject"))
-    return here
-
-
-def _parts(item: Item) -> list[Part]:
-    if isinstance(item, Group):
-        return [part for inner in item.items for part in _parts(inner)]
-    return [item] if isinstance(item, Part) else []
-
-
 _TOOTH: Rows = {
-    "absent": ("No tooth below the sting", partial(_tooth, 0.0, 235)),
-    "weak": ("A trace of a tooth below the sting", partial(_tooth, 0.14, 235)),
-    "present": ("A clear tooth below the sting", partial(_tooth, 0.36, 235)),
+    "absent": ("No tooth below the sting", partial(_tooth, 0.0)),
+    "weak": ("A trace of a tooth below the sting", partial(_tooth, 0.19)),
+    "present": ("A clear tooth below the sting", partial(_tooth, 0.36)),
 }
 _FORM: Rows = {
     "bulbous": ("Vesicle bulbous", partial(_vesicle, 108.0, 0.55)),
@@ -263,15 +212,6 @@ _BUILDS: Rows = {
         partial(_thick, 72.0, 38.0, forms.SLENDER),
     ),
 }
-_TINTS = {
-    "dark": "Telson dark as the body",
-    "reddish": "Telson reddish brown",
-    "yellow": "Telson yellow or pale",
-}
-_YOUNG: Rows = {
-    "white_yellow": ("Young animal, telson white or yellow", partial(_young, "white_yellow")),
-    "as_body": ("Young animal, telson as the body", partial(_young, "as_body")),
-}
 
 TILES: Tiles = {
     **tiles_of("subaculear_tubercle", _TOOTH, "telson"),
@@ -280,10 +220,4 @@ TILES: Tiles = {
     **tiles_of("vesicle_aculeus", _LENGTHS, "telson"),
     **tiles_of("telson_width", _WIDTHS, "telson"),
     **tiles_of("metasoma_robustness", _BUILDS, "metasoma"),
-    **tiles_of("juvenile_telson_colour", _YOUNG, "telson"),
-    **tiles_of(
-        "telson_colour",
-        {s: (title, partial(_colour, "telson_colour", s)) for s, title in _TINTS.items()},
-        "telson",
-    ),
 }
