@@ -195,16 +195,17 @@ def _named(
 def _read_taxa(draft: Draft, texts: Texts) -> None:
     known = draft.plain.setdefault("taxa", {})
     for name in sorted(name for name in texts.names if name.startswith("taxa/")):
-        known[name.removeprefix("taxa/").removesuffix(".yaml")] = None
+        stem = name.removeprefix("taxa/").removesuffix(".yaml")
+        known[stem] = None
         if (yaml := texts.files.get(name)) is not None:
-            _read_taxon(draft, yaml)
+            _read_taxon(draft, stem, yaml)
     if not known and texts.found:
         wrong = start_of(draft.folder / "taxa", "The key has no taxa.", "Add a file for each.")
         draft.problems.append(wrong)
 
 
-def _read_taxon(draft: Draft, yaml: YamlText) -> None:
-    plain, stem = yaml.plain, yaml.file.stem
+def _read_taxon(draft: Draft, stem: str, yaml: YamlText) -> None:
+    plain = yaml.plain
     scores = plain.get("scores") if isinstance(plain, dict) else None
     if scores is not None:
         plain = {name: value for name, value in plain.items() if name != "scores"}

@@ -83,7 +83,10 @@ class YamlText:
     @cached_property
     def root(self) -> yaml.Node | None:
         """The content with the place of everything; made when first asked for."""
-        root: yaml.Node | None = yaml.compose(self.text, Loader=_Loader)
+        try:
+            root: yaml.Node | None = yaml.compose(self.text, Loader=_Loader)
+        except yaml.YAMLError:  # some JSON is no YAML; it then has no places
+            return None
         return root
 
 

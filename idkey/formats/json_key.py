@@ -1,0 +1,94 @@
+"""A whole key as one JSON document, lossless: for programs, and for sending."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+from idkey.errors import IdKeyError
+from idkey.formats.draft import drafted
+from idkey.formats.folder import checked
+from idkey.formats.plain import documents
+from idkey.formats.problem import KeyProblems
+from idkey.formats.texts import Texts
+from idkey.formats.write import as_written
+from idkey.formats.yaml_text import YamlText
+from idkey.model.key import Key
+
+LARGEST_JSON = 64 * 2**20
+_LISTS = ("characters", "labels", "couplets", "sources", "checks")
+_MEND = "Ask for the file again, or export the key anew."
+
+
+def write_json(key: Key) -> str:
+    """The key as JSON: the fields of the key files, with the taxa as a list."""
+    return json.dumps(documents(key), ensure_ascii=False, indent=1) + "\n"
+
+
+def read_json(file: Path) -> Key:
+    """The key in a JSON file.
+
+    Raises:
+        KeyProblems: It has mistakes, each with its line and column.
+        IdKeyError: It is no JSON, or no key.
+    """
+    try:
+        with file.open("rb") as stream:
+            raw = stream.read(LARGEST_JSON + 1)
+    except OSError as err:
+        reason = err.strerror or "unknown reason"
+        raise IdKeyError(f"{file.name} cannot be read: {reason}.", "Check the file.") from err
+    return parse_json(raw, file)
+
+
+def parse_json(raw: bytes, file: Path) -> Key:
+    """The key that `raw`, which was read from `file`, says; raises as `read_json`."""
+    if len(raw) > LARGEST_JSON:
+        size = LARGEST_JSON // 2**20
+        raise IdKeyError(f"{file.name} is larger than {size} MB.", "Split the key.")
+    try:
+        text = raw.decode("utf-8-sig")
+        plain = json.loads(text, object_pairs_hook=_once, parse_constant=_never)
+    except UnicodeDecodeError as err:
+        raise IdKeyError(f"{file.name} is not UTF-8 text.", "Save it as UTF-8.") from err
+    except json.JSONDecodeError as err:
+        raise IdKeyError(f"{file}:{err.lineno}:{err.colno}: This is no JSON.", _MEND) from err
+    except (ValueError, RecursionError) as err:
+        raise IdKeyError(f"{file.name} is no key: {err}.", _MEND) from err
+    if not isinstance(plain, dict):
+        raise IdKeyError(f"{file.name} is JSON, but no key.", _MEND)
+    key, problems = checked(drafted(file, _texts(file, text, as_written(plain))))
+    if key is None:
+        raise KeyProblems(file.name, problems)
+    return key
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    fields = dict(pairs)
+    if len(fields) < len(pairs):
+        names = [name for name, _ in pairs]
+        twice = next(name for name in names if names.count(name) > 1)
+        raise ValueError(f"'{twice[:60]}' is given twice in one place")
+    return fields
+
+
+def _never(constant: str) -> float:
+    raise ValueError(f"{constant} is no number")
+
+
+def _texts(file: Path, text: str, plain: dict[str, Any]) -> Texts:
+    """The parts of the document as if they were the files of a folder."""
+    texts = Texts()
+    head = {name: value for name, value in plain.items() if name not in (*_LISTS, "taxa")}
+    texts.files["key.yaml"] = YamlText(file, text, head)
+    for name in _LISTS:
+        content = {name: plain[name]} if name in plain else None
+        texts.files[f"{name}.yaml"] = YamlText(file, text, content)
+    taxa = plain.get("taxa")
+    for index, taxon in enumerate(taxa if isinstance(taxa, list) else ()):
+        own = taxon.get("id") if isinstance(taxon, dict) else None
+        name = f"taxa/{own if isinstance(own, str) else index}.yaml"
+        if name in texts.files:
+            raise IdKeyError(f"The taxon '{own}' is twice in {file.name}.", "Remove one.")
+        texts.files[name] = YamlText(file, text, taxon, ("taxa", index))
+    texts.names = set(texts.files)
+    return texts
