@@ -18,18 +18,18 @@ from idkey.report.label_words import covers_words, mixup_warning, stakes_words
 from idkey.report.language import Language, in_language
 from idkey.report.look_alikes import look_alikes
 from idkey.report.names import scientific_names
-from idkey.report.question_words import next_step
-from idkey.report.reasons import (
+from idkey.report.notes import (
     ClaimNote,
     KeyStamp,
     Notice,
     PictureNote,
     PriorNote,
-    Rationale,
     Reference,
     RevisionStamp,
     SaleNote,
 )
+from idkey.report.question_words import next_step
+from idkey.report.reasons import Rationale
 from idkey.report.seen import seen_findings, unseen_characters
 from idkey.report.terms import hazard_words, permit_words, verdict_title
 from idkey.report.verdict_words import (

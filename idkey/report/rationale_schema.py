@@ -14,7 +14,7 @@ from pydantic import TypeAdapter
 
 from idkey.engine import result
 from idkey.model import case, character
-from idkey.report import reasons
+from idkey.report import notes, reasons
 from idkey.report.rationale import DIGEST
 
 FILE = "rationale.schema.json"
@@ -27,7 +27,7 @@ def rationale_schema() -> str:
     schema = TypeAdapter(reasons.Rationale).json_schema()
     described = {
         name: _attributes(kind)
-        for module in (case, character, result, reasons)
+        for module in (case, character, result, notes, reasons)
         for name, kind in vars(module).items()
         if isinstance(kind, type) and is_dataclass(kind)
     }

@@ -14,9 +14,10 @@ from pypdf import PdfReader
 
 from idkey.errors import IdKeyError
 from idkey.model.case import Case, Claim, Finding
+from idkey.report.notes import PictureNote
 from idkey.report.pdf import ATTACHMENT, pdf_bytes, write_pdf
 from idkey.report.rationale import rationale, rationale_digest, rationale_from, rationale_json
-from idkey.report.reasons import PictureNote, Rationale
+from idkey.report.reasons import Rationale
 from tests.report.specimens import KEY, case, chimera, judged
 
 

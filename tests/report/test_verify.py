@@ -14,9 +14,10 @@ from pypdf import PdfReader, PdfWriter
 from idkey.errors import IdKeyError
 from idkey.model.case import Finding
 from idkey.model.score import Shows
+from idkey.report.notes import PictureNote
 from idkey.report.pdf import ATTACHMENT, pdf_bytes, write_pdf
 from idkey.report.rationale import DIGEST, rationale, rationale_digest, rationale_json
-from idkey.report.reasons import PictureNote, Rationale
+from idkey.report.reasons import Rationale
 from idkey.report.verify import Pages, VerifyResult, verify, verify_words
 from idkey.report.words import in_language
 from tests.report.specimens import KEY, case, judged

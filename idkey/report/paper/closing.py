@@ -9,10 +9,11 @@ from PIL import Image, ImageOps
 
 from idkey import places
 from idkey.report.language import Language
+from idkey.report.notes import PictureNote
 from idkey.report.paper.prose import Type, broken, set_block
 from idkey.report.paper.sections import section
 from idkey.report.paper.sheet import INK, SOFT, Sheet
-from idkey.report.reasons import PictureNote, Rationale
+from idkey.report.reasons import Rationale
 
 DRAWING_MM = (23.0, 18.0)
 """Width and height of a drawing."""

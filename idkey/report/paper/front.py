@@ -2,6 +2,7 @@
 
 from idkey.engine.result import Stake
 from idkey.report.language import Language
+from idkey.report.notes import Notice
 from idkey.report.paper.marks import shop_tag, square_code, stake_mark, verdict_mark
 from idkey.report.paper.prose import Type, broken, pieces, set_block
 from idkey.report.paper.sheet import (
@@ -12,7 +13,7 @@ from idkey.report.paper.sheet import (
     SOFT,
     Sheet,
 )
-from idkey.report.reasons import Notice, Rationale
+from idkey.report.reasons import Rationale
 from idkey.report.terms import level_words, sex_words, stage_words
 
 CODE_MM = 25.0

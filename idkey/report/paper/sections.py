@@ -4,10 +4,11 @@ from collections.abc import Iterable
 
 from idkey.engine.result import Level
 from idkey.report.language import Language, phrase
+from idkey.report.notes import Reference
 from idkey.report.paper.prose import Piece, Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sheet import ACCENT, SOFT, Sheet
 from idkey.report.paper.table import Column, Row, table
-from idkey.report.reasons import LookAlike, Rationale, Reference, SeenFinding, Shown, Tie, Unseen
+from idkey.report.reasons import LookAlike, Rationale, SeenFinding, Shown, Tie, Unseen
 
 _TIES = {
     Tie.COVERED: phrase("what the label covers"),
