@@ -1,15 +1,13 @@
 """Copies of a record book's file that rotate, and the way back from one."""
 
 import re
-import sqlite3
 from collections.abc import Callable, Iterable
-from contextlib import closing
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from idkey.store.faults import Busy, Damaged, Missing, StoreError
-from idkey.store.files import check_whole, copy_book, existing, unwritable
+from idkey.store.files import check_whole, copy_book, in_use, unwritable
 
 NEWEST, DAYS, WEEKS, MONTHS = 3, 7, 5, 12
 """How many are kept: the newest ones, then the newest of each day, week and month."""
@@ -142,7 +140,11 @@ def restore(book: Path, backup: Path | None = None) -> Restored:
             )
         backup = newest.file
     check_whole(backup)
-    _refuse_if_open(book)
+    if book.exists() and in_use(book):
+        raise Busy(
+            f"The record book {book} is open in a program.",
+            "Close idkey everywhere, then restore again.",
+        )
     fresh = book.with_name(book.name + ".restoring")
     copy_book(backup, fresh)
     try:
@@ -165,25 +167,6 @@ def _set_aside(book: Path) -> Path | None:
         if part.exists():
             part.replace(aside.with_name(aside.name + ending))
     return aside
-
-
-def _refuse_if_open(book: Path) -> None:
-    """Take the file for ourselves for a moment, which fails while a program has it open."""
-    if not book.exists():
-        return
-    try:
-        with closing(existing(book, wait_seconds=0.5)) as connection:
-            connection.execute("PRAGMA locking_mode = EXCLUSIVE")
-            connection.execute("BEGIN EXCLUSIVE")
-            connection.execute("ROLLBACK")
-    except sqlite3.OperationalError as err:
-        if "locked" in str(err):
-            raise Busy(
-                f"The record book {book} is open in a program.",
-                "Close idkey everywhere, then restore again.",
-            ) from err
-    except sqlite3.DatabaseError:
-        return  # damaged: that is why it is being replaced
 
 
 def _backup(file: Path, stem: str) -> Backup | None:

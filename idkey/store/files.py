@@ -29,8 +29,8 @@ def check_file(file: Path) -> None:
     # Header fields: sqlite.org/fileformat2.html, section 1.3.
     page = int.from_bytes(header[16:18], "big")
     pages = int.from_bytes(header[28:32], "big")
-    crashed = _left_by_a_crash(file)
-    if not crashed and size < pages * (65536 if page == 1 else page):
+    crashed = _has_log(file) and not in_use(file)
+    if not _has_log(file) and size < pages * (65536 if page == 1 else page):
         raise _damaged(file, "its end is missing")
     if crashed or size <= CHECKED_WHOLE_BYTES:
         check_whole(file)
@@ -92,8 +92,23 @@ def unwritable(target: Path, err: OSError) -> StoreError:
     )
 
 
-def _left_by_a_crash(file: Path) -> bool:
-    # SQLite removes its log when the last user closes; a log at the start means none did.
+def in_use(file: Path) -> bool:
+    """Whether a program has the book open now."""
+    try:
+        with closing(existing(file, wait_seconds=0.0)) as connection:
+            # Nobody can have a file for himself that somebody else has open.
+            connection.execute("PRAGMA locking_mode = EXCLUSIVE")
+            connection.execute("BEGIN EXCLUSIVE")
+            connection.execute("ROLLBACK")
+    except sqlite3.OperationalError as err:
+        return err.sqlite_errorname.startswith("SQLITE_BUSY")
+    except sqlite3.DatabaseError:
+        pass  # damaged: nobody can use it
+    return False
+
+
+def _has_log(file: Path) -> bool:
+    # SQLite removes its log when the last user closes: whoever left one is there, or crashed.
     log = file.with_name(file.name + "-wal")
     return log.exists() and log.stat().st_size > 0
 

@@ -1,6 +1,7 @@
 """People by initials or alias, and suppliers under one spelling each."""
 
 from dataclasses import dataclass
+from functools import cache
 
 from sqlalchemy import delete, insert, select
 
@@ -92,6 +93,7 @@ def put_supplier(store: Store, supplier: Supplier) -> None:
         connection.execute(insert(suppliers).values(words=words, **row))
 
 
+@cache
 def supplier_words(name: str) -> str:
     """The name without case, accents and signs; equal for spellings of one supplier."""
     return " ".join(plain_words(name))

@@ -1,6 +1,6 @@
 """How long a full record book takes to search, open and check.
 
-Run with ``python -m tests.bench.store_speed [--cases N] [--place FILE-OR-ADDRESS]``; prints a
+Run with ``python -m tests.bench.store_speed [--cases N] [--place FILE] [--postgresql]``; prints a
 table in Markdown. Everything in the book is invented.
 """
 
@@ -21,6 +21,7 @@ from idkey.store.content import sealed
 from idkey.store.record import Query, VerdictSummary
 from idkey.store.shelf import put_case
 from idkey.store.tallies import Period, Subject, tallies
+from tests.store.server import server
 
 ROUNDS = 21
 _BATCH = 2000
@@ -158,28 +159,37 @@ def once(what: str, call: Callable[[], object]) -> None:
     print(f"| {what} | {time.perf_counter() - start:.1f} s | once | |")
 
 
+def printed(store: Store, place: Path | str) -> None:
+    """Measure and print the table."""
+    print("\n| what | median | worst | found |\n| --- | ---: | ---: | ---: |")
+    for row in [*searches(store), *steps(store, place)]:
+        print(f"| {row.what} | {row.median_ms:.1f} ms | {row.worst_ms:.1f} ms | {row.found} |")
+    once("check the chain", store.verify)
+    if store.database.sqlite:
+        once("back the book up", store.back_up)
+
+
 def main() -> None:
     """Fill a book, measure, print."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--cases", type=int, default=100_000)
-    parser.add_argument("--place", default="")
+    parser.add_argument("--place", default="", help="a file to fill, or that was filled before")
+    parser.add_argument("--postgresql", action="store_true", help="and the same on a server")
     options = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:
-        place: Path | str = options.place or Path(folder) / "bench.sqlite3"
+        place = Path(options.place or Path(folder) / "bench.sqlite3")
         with Store.open(place) as store:
-            known = store.recent(1)
-            seconds = 0.0 if known else filled(store, options.cases)
-            print(f"{options.cases} cases, filled in {seconds:.0f} s")
-            print("\n| what | median | worst | found |\n| --- | ---: | ---: | ---: |")
-            for row in [*searches(store), *steps(store, place)]:
-                print(
-                    f"| {row.what} | {row.median_ms:.1f} ms | {row.worst_ms:.1f} ms | {row.found} |"
-                )
-            once("check the chain", store.verify)
-            if store.database.sqlite:
-                once("back the book up", store.back_up)
-        if isinstance(place, Path):
-            print(f"\nThe file has {place.stat().st_size / 1e6:.0f} MB.")
+            if not store.recent(1):
+                print(f"filled in {filled(store, options.cases):.0f} s")
+            print(f"{place.stat().st_size / 1e6:.0f} MB in the file")
+            if not options.postgresql:
+                printed(store, place)
+                return
+            with server() as socket:
+                address = f"postgresql://idkey@/postgres?host={socket}"
+                once("copy to the server", lambda: store.copy_to(address))
+                with Store.open(address) as there:
+                    printed(there, address)
 
 
 if __name__ == "__main__":

@@ -1,5 +1,6 @@
 """Opening: files that are ours, older, newer, broken, or somebody else's."""
 
+import shutil
 import sqlite3
 import stat
 from contextlib import closing
@@ -12,6 +13,7 @@ from alembic.script import ScriptDirectory
 
 from idkey.store.book import Store
 from idkey.store.faults import Damaged, StoreError, TooNew, Unwritable
+from idkey.store.files import in_use
 from idkey.store.schema import HEAD, metadata
 from idkey.store.upgrading import config
 from tests.store.cases import EXAMPLE
@@ -146,3 +148,36 @@ def test_a_path_may_be_given_as_text_or_as_sqlite_address(tmp_path: Path):
         store.save(EXAMPLE, None)
     with Store.open(f"sqlite:///{tmp_path / 'a.sqlite3'}") as store:
         assert store.case(EXAMPLE.id).case == EXAMPLE
+
+
+def test_a_book_in_use_is_known_from_one_left_by_a_crash(tmp_path: Path):
+    file = tmp_path / "a" / "idkey.sqlite3"
+    with Store.open(file) as store:
+        store.save(EXAMPLE, None)
+        shutil.copytree(file.parent, tmp_path / "crashed")
+        used = in_use(file)
+        crashed = in_use(tmp_path / "crashed" / "idkey.sqlite3")
+
+    assert (used, crashed) == (True, False)
+    assert not in_use(file)
+
+
+def test_a_second_program_opens_a_book_that_is_in_use(tmp_path: Path):
+    file = tmp_path / "idkey.sqlite3"
+    with Store.open(file) as first:
+        first.save(EXAMPLE, None)
+        with Store.open(file) as second:
+            assert second.case(EXAMPLE.id).case == EXAMPLE
+        first.save(EXAMPLE, None, by="still writing")
+
+        assert first.verify() == ()
+
+
+def test_what_was_saved_before_a_crash_is_there_after_it(tmp_path: Path):
+    file = tmp_path / "a" / "idkey.sqlite3"
+    with Store.open(file) as store:
+        store.save(EXAMPLE, None)
+        shutil.copytree(file.parent, tmp_path / "crashed")
+    with Store.open(tmp_path / "crashed" / "idkey.sqlite3") as store:
+        assert store.case(EXAMPLE.id).case == EXAMPLE
+        assert store.verify() == ()
