@@ -1,7 +1,7 @@
 """How one animal's picture differs from the drawing of a state: turned, bent, lighter, mirrored.
 
-Only what no character is about is changed, and by little: proportions by under a twentieth, so that
-a robust claw stays robust.
+Only what no character is about is changed, and by little: proportions by under a tenth, so that a
+robust claw stays robust.
 """
 
 import cmath
