@@ -51,6 +51,7 @@ class Finding:
         look: How it was looked at; None when not told.
         note: Free text.
         pictures: Ids of pictures that show it.
+        marks: What was drawn on them, as the text of `idkey.photo.marks`; empty for nothing.
         lead: Lead of a couplet it came from, such as ``"3/1"``; empty otherwise.
         at: When, ISO 8601 in UTC; empty when not told.
         by: Who, as initials or alias.
@@ -66,6 +67,7 @@ class Finding:
     look: Look | None = None
     note: str = ""
     pictures: tuple[str, ...] = ()
+    marks: str = ""
     lead: str = ""
     at: str = ""
     by: str = ""
