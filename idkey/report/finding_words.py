@@ -64,9 +64,11 @@ def value_words(key: Key, score: Score, language: Language = ENGLISH) -> str:
 
 
 def _states(key: Key, character: str, value: Shows, language: Language) -> str:
-    labels = state_labels(key, character, tuple(value.states))
+    shares = value.shares()
+    ranked = sorted(value.states.items(), key=lambda state: -shares[state[0]])
+    labels = state_labels(key, character, tuple(state for state, _ in ranked))
     parts = []
-    for label, often in zip(labels, value.states.values(), strict=True):
+    for label, (_, often) in zip(labels, ranked, strict=True):
         if isinstance(often, Often) and often in _OFTEN:
             parts.append(language.say(_OFTEN[often], state=label))
         elif isinstance(often, float) and len(labels) > 1:

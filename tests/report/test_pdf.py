@@ -12,8 +12,13 @@ from hypothesis import strategies as st
 from PIL import Image
 from pypdf import PdfReader
 
+from idkey import places
+from idkey.engine.assess import assess
+from idkey.engine.compile import compile_key
 from idkey.errors import IdKeyError
+from idkey.formats.folder import read_key
 from idkey.model.case import Case, Claim, Finding
+from idkey.model.character import Look
 from idkey.report.notes import PictureNote
 from idkey.report.pdf import ATTACHMENT, pdf_bytes, write_pdf
 from idkey.report.rationale import rationale, rationale_digest, rationale_from, rationale_json
@@ -222,3 +227,37 @@ def test_a_folder_that_is_not_there_is_named_with_a_remedy(tmp_path: Path, short
         write_pdf(tmp_path / "missing" / "a.pdf", short)
 
     assert "another folder" in caught.value.remedy
+
+
+@pytest.mark.slow
+def test_drawings_of_the_key_are_shown_in_the_embedded_font():
+    key = read_key(places.keys_folder() / "large-dark-scorpions")
+    seen = (
+        Finding(character="sternum_shape", states=("triangular",), look=Look.BELOW),
+        Finding(character="trichobothrial_pattern", states=("type_a",), look=Look.UV),
+    )
+    one = Case(id="c", key=key.id, findings=seen)
+    found = rationale(key, assess(compile_key(key), one))
+    reader = _read(found)
+    text = _text(reader)
+    fonts = {
+        str(font.get_object()["/BaseFont"])
+        for page in reader.pages
+        for font in page["/Resources"]["/Font"].values()
+    }
+
+    assert found.findings[0].figures == (
+        "figures/large-dark-scorpions/sternum_shape/triangular.svg",
+    )
+    assert "As drawn in the key" in text
+    assert "Sternum shape: Triangular" in text
+    assert all("IdkeySans" in font for font in fonts)
+
+
+def test_a_drawing_outside_the_image_folder_is_not_shown(short: Rationale):
+    outside = "../pyproject.toml"
+    one = replace(short.findings[0], figures=(outside, "figures/none.svg"))
+    text = _text(_read(replace(short, findings=(one, *short.findings[1:]))))
+
+    assert (places.images_folder() / outside).is_file()
+    assert "As drawn in the key" not in text
