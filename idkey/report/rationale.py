@@ -83,16 +83,11 @@ def rationale(
         others=len(key.taxa) - len(alike) - len(assessment.verdict.taxa),
         unseen=unseen_characters(key, assessment, asked),
         next_step=next_step(key, assessment, asked, spoken),
-        prior=PriorNote(
-            used=bool(assessment.prior),
-            sentence=prior_words(key, assessment, spoken),
-            shares=assessment.prior,
-            without=assessment.verdict.blind,
-        ),
+        prior=_prior(key, assessment, spoken),
         key=_stamp(key),
         key_cautions=key.cautions,
         references=(),
-        sale=SaleNote(number=sale.number, date=sale.date, price=sale.price) if sale else None,
+        sale=_sale(sale) if sale else None,
         revision=_revision(revision) if revision else None,
         pictures=tuple(pictures),
     )
@@ -170,6 +165,19 @@ def _stamp(key: Key) -> KeyStamp:
         taxa=len(key.taxa),
         program=__version__,
     )
+
+
+def _prior(key: Key, assessment: Assessment, language: Language) -> PriorNote:
+    return PriorNote(
+        used=bool(assessment.prior),
+        sentence=prior_words(key, assessment, language),
+        shares=assessment.prior,
+        without=assessment.verdict.blind,
+    )
+
+
+def _sale(sale: Sale) -> SaleNote:
+    return SaleNote(number=sale.number, date=sale.date, price=sale.price)
 
 
 def _revision(revision: Revision) -> RevisionStamp:

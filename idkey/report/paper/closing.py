@@ -89,11 +89,11 @@ def _pictures(sheet: Sheet, row: list[PictureNote], files: Mapping[str, Path]) -
     tall = min(max(heights), 100.0)
     sheet.room(tall + 8)
     x, y = sheet.margins.left, sheet.get_y()
-    for note, image, width in zip(row, images, widths, strict=True):
+    for note, image, width, height in zip(row, images, widths, heights, strict=True):
         sheet.image(image, x=x, y=y, w=width, alt_text=note.caption or note.id)
         kind = Type(size=7.2, colour=SOFT)
         caption = broken(sheet, ((note.caption or note.id, ""),), PICTURE_MM, kind)
-        set_block(sheet, caption, x, y + tall + 0.8)
+        set_block(sheet, caption, x, y + min(height, 100.0) + 0.8)
         x += PICTURE_MM + 8
     sheet.set_y(y + tall + 8)
 

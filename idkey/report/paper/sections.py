@@ -94,8 +94,8 @@ def look_alike_section(sheet: Sheet, found: Rationale, language: Language) -> No
     section(sheet, language.say("Look-alikes, and what separates them"))
     columns = (
         Column(head=language.say("Taxon"), share=0.25),
-        Column(head=language.say("Support"), share=0.13),
-        Column(head=language.say("What separates the animal from it"), share=0.62),
+        Column(head=language.say("Support"), share=0.15),
+        Column(head=language.say("What separates the animal from it"), share=0.6),
     )
     table(sheet, columns, [_alike_row(found, one, language) for one in found.look_alikes])
     if found.others > 0:
