@@ -9,7 +9,7 @@ from idkey import __version__
 from idkey.engine.compile import compile_key
 from idkey.engine.labels import claimed
 from idkey.engine.questions import questions
-from idkey.engine.result import Assessment, Caution, Level, Stake
+from idkey.engine.result import Assessment, Caution, Level, Question, Stake
 from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
@@ -67,16 +67,15 @@ def rationale(
         language: Language to write in; see `idkey.report.language.CODES`.
         pictures: Pictures that are shown.
     """
-    spoken = in_language(language)
-    matrix = compile_key(key, assessment.case.specimen, assessment.case.care)
-    asked = questions(matrix, assessment)
+    spoken, case = in_language(language), assessment.case
+    asked = _asked(key, assessment)
     alike = look_alikes(key, assessment, spoken)
     found = Rationale(
         **_said(key, assessment, spoken),
-        at=revision.at if revision else assessment.case.created,
-        by=assessment.case.by,
-        case=_judged(assessment.case),
-        claim=_claim(key, assessment, claimed(key, assessment.case), spoken),
+        at=revision.at if revision else case.created,
+        by=case.by,
+        case=_judged(case),
+        claim=_claim(key, assessment, claimed(key, case), spoken),
         notices=tuple(_notice(key, caution, spoken) for caution in assessment.cautions),
         findings=seen_findings(key, assessment, spoken),
         look_alikes=alike,
@@ -92,6 +91,12 @@ def rationale(
         pictures=tuple(pictures),
     )
     return _referenced(key, found)
+
+
+def _asked(key: Key, assessment: Assessment) -> tuple[Question, ...]:
+    """The questions that were left when it was judged."""
+    case = assessment.case
+    return questions(compile_key(key, case.specimen, case.care), assessment)
 
 
 def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any]:
