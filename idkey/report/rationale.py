@@ -13,7 +13,6 @@ from idkey.engine.result import Assessment, Caution, Level, Question, Stake
 from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
-from idkey.model.label import Label
 from idkey.report.label_words import covers_words, mixup_warning, stakes_words
 from idkey.report.language import Language, in_language
 from idkey.report.look_alikes import look_alikes
@@ -62,20 +61,17 @@ def rationale(
     Args:
         key: The key it was judged with.
         assessment: What the findings say.
-        sale: The sale it is attached to; its buyer does not enter the document.
+        sale: The sale; its buyer does not enter the document.
         revision: The revision of the record it is written from.
-        language: Language to write in; see `idkey.report.language.CODES`.
+        language: One of `idkey.report.language.CODES`.
         pictures: Pictures that are shown.
     """
-    spoken, case = in_language(language), assessment.case
-    asked = _asked(key, assessment)
-    alike = look_alikes(key, assessment, spoken)
-    found = Rationale(
+    spoken = in_language(language)
+    asked, alike = _asked(key, assessment), look_alikes(key, assessment, spoken)
+    bare = Rationale(
         **_said(key, assessment, spoken),
-        at=revision.at if revision else case.created,
-        by=case.by,
-        case=_judged(case),
-        claim=_claim(key, assessment, claimed(key, case), spoken),
+        at=revision.at if revision else assessment.case.created,
+        claim=_claim(key, assessment, spoken),
         notices=tuple(_notice(key, caution, spoken) for caution in assessment.cautions),
         findings=seen_findings(key, assessment, spoken),
         look_alikes=alike,
@@ -90,7 +86,7 @@ def rationale(
         revision=_revision(revision) if revision else None,
         pictures=tuple(pictures),
     )
-    return _referenced(key, found)
+    return _referenced(key, bare)
 
 
 def _asked(key: Key, assessment: Assessment) -> tuple[Question, ...]:
@@ -108,6 +104,8 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
     named = [key.taxon[taxon] for taxon in verdict.taxa] if settled else []
     return {
         "language": language.code,
+        "by": case.by,
+        "case": _judged(case),
         "kind": verdict.kind,
         "level": verdict.level,
         "title": verdict_title(verdict.kind, language, labelled=bool(case.claim.text.strip())),
@@ -147,7 +145,8 @@ def _notice(key: Key, caution: Caution, language: Language) -> Notice:
     )
 
 
-def _claim(key: Key, assessment: Assessment, label: Label | None, language: Language) -> ClaimNote:
+def _claim(key: Key, assessment: Assessment, language: Language) -> ClaimNote:
+    label = claimed(key, assessment.case)
     stakes = stakes_words(key, assessment.case.claim, assessment.verdict, language)
     if label is None:
         return ClaimNote(stakes=stakes)
