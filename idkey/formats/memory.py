@@ -13,11 +13,10 @@ from pathlib import Path
 from typing import Any, Generic, TypeVar
 
 from idkey.formats import assemble
-from idkey.formats.character_document import CharacterDoc, CheckDoc, CoupletDoc
-from idkey.formats.key_document import KeyDoc, LabelDoc, SourceDoc
 from idkey.formats.plain import documents, score_document
-from idkey.formats.taxon_document import ScoreDoc, TaxonDoc
+from idkey.formats.taxon_document import ScoreDoc
 from idkey.formats.texts import FILES
+from idkey.formats.whole import whole
 from idkey.formats.write import as_written
 from idkey.model.key import Key
 from idkey.model.score import Score
@@ -28,7 +27,6 @@ LAYOUT = "1"
 MOST_KEYS = 30
 """The key that was remembered longest ago gives way."""
 
-_CONTENT = ("taxa", "characters", "labels", "couplets", "sources", "checks")
 _T = TypeVar("_T")
 
 
@@ -122,18 +120,7 @@ def _remembered(key: Key) -> dict[str, Any]:
 
 
 def _recalled(said: dict[str, Any]) -> Key:
-    head = as_written(said["head"])
-    plain = {name: head.pop(name) for name in _CONTENT}
-    key = replace(
-        assemble.key_head(KeyDoc(**head)),
-        digest=said["digest"],
-        taxa=tuple(assemble.taxon(TaxonDoc(**p)) for p in plain["taxa"]),
-        characters=tuple(assemble.character(CharacterDoc(**p)) for p in plain["characters"]),
-        labels=tuple(assemble.label(LabelDoc(**p)) for p in plain["labels"]),
-        couplets=tuple(assemble.couplet(CoupletDoc(**p)) for p in plain["couplets"]),
-        sources=tuple(assemble.source(n, SourceDoc(**p)) for n, p in plain["sources"].items()),
-        checks=tuple(assemble.check(CheckDoc(**p)) for p in plain["checks"]),
-    )
+    key = replace(whole(said["head"]), digest=said["digest"])
     if not said["columns"]:
         return key
     return replace(key, scores=_scores(key, said))
