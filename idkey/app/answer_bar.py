@@ -110,7 +110,7 @@ class AnswerBar(QWidget):
             other.addWidget(part)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(8)
+        column.setSpacing(4)
         column.addLayout(sure)
         column.addLayout(other)
         column.addWidget(self.note)

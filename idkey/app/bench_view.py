@@ -10,6 +10,7 @@ from idkey.app.desk import Desk
 from idkey.app.ledger_view import LedgerView
 from idkey.app.lineup_view import LineupView
 from idkey.app.middle import Middle, Page
+from idkey.app.offers import Offers
 from idkey.app.popover import LargePictures, TermPopover
 from idkey.app.session import Session
 from idkey.app.verdict_view import VerdictView
@@ -40,6 +41,8 @@ class BenchView(QWidget):
         self.ledger = LedgerView(desk)
         self._lay_out()
         self._large = LargePictures(desk, self)
+        self.offers = Offers(desk.theme, self)
+        self.claim.use_offers(self.offers)
         self._connect()
         self.show_session(state.session)
 

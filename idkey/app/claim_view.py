@@ -2,10 +2,11 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import QPointF, QSize, QStringListModel, Qt, Signal, Slot
-from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen
-from PySide6.QtWidgets import QCompleter, QGridLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QObject, QPointF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QSizePolicy, QVBoxLayout, QWidget
 
+from idkey.app.offers import Offers
 from idkey.app.theme import Theme
 from idkey.model.case import Claim
 
@@ -37,14 +38,14 @@ class ClaimView(QWidget):
         self.label.setProperty("role", "tag")
         self.label.setAccessibleName(self.tr("What the label says"))
         self.label.setPlaceholderText(self.tr("What does the label say?"))
-        self._near = QStringListModel(self)
+        self._offers: Offers | None = None
         self._small = {name: QLineEdit() for name in FIELDS}
         self._lay_out()
         self._name_fields()
-        self._offer()
         self.label.textEdited.connect(self._on_label_text_edited)
-        self.label.returnPressed.connect(self.confirm)
-        self.label.editingFinished.connect(self.confirm)
+        self.label.returnPressed.connect(self._on_label_return_pressed)
+        self.label.editingFinished.connect(self._on_label_editing_finished)
+        self.label.installEventFilter(self)
 
     def show_claim(self, claim: Claim, draft: str = "") -> None:
         """Show a claim.
@@ -60,10 +61,31 @@ class ClaimView(QWidget):
             for name, field in self._small.items():
                 _put(field, getattr(claim, name))
 
+    def use_offers(self, offers: Offers) -> None:
+        """Let `offers` hang from the label."""
+        self._offers = offers
+        offers.chosen.connect(self._on_offers_chosen)
+
     def offer(self, texts: tuple[str, ...]) -> None:
         """Offer spellings of label entries that are near what is typed."""
-        if list(texts) != self._near.stringList():
-            self._near.setStringList(list(texts))
+        if self._offers is not None:
+            self._offers.show_texts(texts)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Steer the offers from the label with the arrow keys; Esc puts them away."""
+        offers = self._offers
+        if offers is None or offers.isHidden() or not isinstance(event, QKeyEvent):
+            return super().eventFilter(watched, event)
+        if event.type() is not QEvent.Type.KeyPress:
+            return super().eventFilter(watched, event)
+        steps: dict[int, int] = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
+        if event.key() in steps:
+            offers.step(steps[event.key()])
+            return True
+        if event.key() == Qt.Key.Key_Escape:
+            offers.hide()
+            return True
+        return super().eventFilter(watched, event)
 
     def focus_label(self) -> None:
         """Put the cursor into the label."""
@@ -132,19 +154,26 @@ class ClaimView(QWidget):
             field.setToolTip(names[name])
             field.editingFinished.connect(self.confirm)
 
-    def _offer(self) -> None:
-        completer = QCompleter(self._near, self)
-        completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        completer.activated.connect(self._on_completer_activated)
-        self.label.setCompleter(completer)
-
     @Slot(str)
     def _on_label_text_edited(self, text: str) -> None:
         self.typed.emit(text)
+        if self._offers is not None:
+            self._offers.hang(self.label)
+
+    @Slot()
+    def _on_label_return_pressed(self) -> None:
+        if self._offers is not None and self._offers.current:
+            self.label.setText(self._offers.current)
+        self.confirm()
+
+    @Slot()
+    def _on_label_editing_finished(self) -> None:
+        if self._offers is not None:
+            self._offers.hide()
+        self.confirm()
 
     @Slot(str)
-    def _on_completer_activated(self, text: str) -> None:
+    def _on_offers_chosen(self, text: str) -> None:
         self.label.setText(text)
         self.confirm()
 

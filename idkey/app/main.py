@@ -4,7 +4,7 @@ import logging
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Slot
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
@@ -44,7 +44,12 @@ class Start(QObject):
 
     Args:
         app: The application.
+
+    Signals:
+        opened(): The program is there.
     """
+
+    opened = Signal()
 
     def __init__(self, app: QApplication) -> None:
         super().__init__()
@@ -61,7 +66,7 @@ class Start(QObject):
         self.program: Program | None = None
         self._jobs = Jobs(threads=1, parent=self)
         self.frame.show()
-        QTimer.singleShot(0, self._open)
+        QTimer.singleShot(0, self, self._open)
 
     def close(self) -> None:
         """Finish what was asked for, and let go of everything."""
@@ -84,6 +89,7 @@ class Start(QObject):
         self.program = Program(
             self.frame, self.theme, self._translation, folders=_folders(), parts=parts
         )
+        self.opened.emit()
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:

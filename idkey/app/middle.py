@@ -3,6 +3,7 @@
 from enum import StrEnum
 
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from idkey.app.bench_bar import BenchBar
@@ -33,8 +34,8 @@ class Page(StrEnum):
     COMPARISON = "comparison"
 
 
-OVER = (Page.REASONS, Page.TAXON, Page.COMPARISON)
-"""Pages that lie over the question until the person goes back."""
+WIDE = 1160
+"""From this width at 100 % text the other questions stand beside the card, in pixels."""
 
 
 class Middle(QWidget):
@@ -138,6 +139,7 @@ class Middle(QWidget):
         if session.blank and session.open_questions:
             self._state.ask(session.open_questions[0].character)
         self._over = None
+        self._note_wanted, self._note_away = "", session.case.id
         self._state.go_by(Mode.FREE)
         self.show_session(self._state.session)
 
@@ -229,6 +231,9 @@ class Middle(QWidget):
             sheet.left.connect(self.leave)
             sheet.linked.connect(self._on_linked)
         self._desk.pictures.arrived.connect(self._on_pictures_arrived)
+        back = QShortcut(QKeySequence("Esc"), self)
+        back.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        back.activated.connect(self.leave)
         self._deeper.turned.connect(self._on_deeper_turned)
         self._deeper.diagnosed.connect(self._on_deeper_diagnosed)
 
@@ -241,14 +246,20 @@ class Middle(QWidget):
         draft = self._state.drafted(f"answer/{character.id}") if character else ""
         self.question.show_session(session, draft)
         self.others.show_session(session)
-        QTimer.singleShot(0, self._share_height)
+        QTimer.singleShot(0, self, self._share_room)
 
     @Slot()
-    def _share_height(self) -> None:
+    def _share_room(self) -> None:
         """Give the card the height it needs, and the other questions the rest."""
-        whole, theme = self.split.height(), self._desk.theme
+        px = self._desk.theme.px
+        if self.width() >= px(WIDE):
+            self.split.setOrientation(Qt.Orientation.Horizontal)
+            self.split.setSizes([self.width() - px(360), px(360)])
+            return
+        self.split.setOrientation(Qt.Orientation.Vertical)
+        whole = self.split.height()
         card = self.question.heightForWidth(self.question.width())
-        least, most = theme.px(118), whole - theme.px(118)
+        least, most = px(118), whole - px(118)
         if most > least:
             wanted = min(max(card + 2, least), most)
             self.split.setSizes([wanted, whole - wanted])
@@ -268,6 +279,7 @@ class Middle(QWidget):
         if shown:
             self.note.show_session(session)
         self.note.setVisible(shown)
+        self.others.setVisible(not shown or self.width() >= self._desk.theme.px(WIDE))
 
     @Slot()
     def _on_note_put_away(self) -> None:

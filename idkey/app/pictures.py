@@ -89,6 +89,11 @@ class Pictures(QObject):
             "/".join(map(str, place)), lambda: _rendered(source, size, ratio, crop), size, ratio
         )
 
+    @property
+    def busy(self) -> bool:
+        """Whether a portrait is being drawn."""
+        return self._jobs.busy
+
     def close(self) -> None:
         """Let go of drawing under way."""
         self._jobs.close()

@@ -11,6 +11,7 @@ from idkey.app.frame import Frame
 from idkey.app.keeper import Keeper
 from idkey.app.key_library import KeyLibrary
 from idkey.app.pictures import Pictures
+from idkey.app.session import Session
 from idkey.app.theme import Theme
 from idkey.app.translation import Translation
 from idkey.app.window import Window
@@ -85,13 +86,15 @@ class Program(QObject):
         self._frame = frame
         self._theme = theme
         self._translation = translation
-        self._folders = folders
+        self.folders = folders
         self.keeper = Keeper(parts.store, self)
         self.pictures = Pictures(folders.images, self)
         self.state = BenchState(parts.keys, self.keeper, self)
         self.state.resume()
         self._take_over_label()
         self.window = self._made_window()
+        self.state.changed.connect(self._on_state_changed)
+        self._on_state_changed(self.state.session)
         theme.changed.connect(self._on_theme_changed)
 
     def close(self) -> None:
@@ -112,7 +115,7 @@ class Program(QObject):
 
     def _made_window(self) -> Window:
         desk = Desk(self._theme, self.pictures, in_language(self._translation.code))
-        window = Window(self.state, desk, rationales=self._folders.data / "rationales")
+        window = Window(self.state, desk, rationales=self.folders.data / "rationales")
         window.language_wanted.connect(self._on_language_wanted)
         window.ended.connect(self._on_window_ended)
         self._frame.put(window)
@@ -123,6 +126,11 @@ class Program(QObject):
     def _remake(self) -> None:
         self.window.close_work()
         self.window = self._made_window()
+
+    @Slot(object)
+    def _on_state_changed(self, session: Session) -> None:
+        label = session.case.claim.text
+        self._frame.setWindowTitle(f"{label} – idkey" if label else "idkey")
 
     @Slot()
     def _on_theme_changed(self) -> None:

@@ -115,8 +115,8 @@ class QuestionView(QFrame):
         heading.addWidget(self._question, 1)
         heading.addWidget(self._term, 0, Qt.AlignmentFlag.AlignTop)
         column = QVBoxLayout(self)
-        column.setContentsMargins(20, 14, 20, 14)
-        column.setSpacing(8)
+        column.setContentsMargins(20, 12, 20, 12)
+        column.setSpacing(6)
         column.addLayout(heading)
         for part in (self._how, self.grid, self.entry, self.bar, self._pitfalls, self._why):
             column.addWidget(part)

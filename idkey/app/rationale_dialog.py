@@ -60,6 +60,7 @@ class RationaleDialog(QDialog):
         self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
         self.said = caption()
         self.write = KeyButton(self.tr("Write PDF and JSON"), "Enter", desk.theme, "main")
+        self.write.setDefault(True)
         self.show_pdf = button(self.tr("Open the PDF"))
         self.show_pdf.hide()
         self._filed: Filed | None = None

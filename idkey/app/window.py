@@ -4,7 +4,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QInputDialog, QVBoxLayout, QWidget
 
 from idkey.app.actions import Actions, Slots
 from idkey.app.bench_state import BenchState
@@ -20,6 +20,9 @@ from idkey.app.rationale_dialog import RationaleDialog
 from idkey.app.session import Mode, Session
 from idkey.app.theme import SCALES, Scheme
 from idkey.engine.sample import SAMPLE_KEY, sample_case
+
+MOST_ANIMALS = 200
+"""Most animals that one use of "more animals with this label" adds."""
 
 
 class Window(QWidget):
@@ -94,7 +97,7 @@ class Window(QWidget):
             "sample": self._sample,
             "next_case": state.next_case,
             "previous_case": lambda: state.next_case(-1),
-            "copy_claim": lambda: state.copy_claim(1),
+            "copy_claim": self._ask_how_many,
             "leave_case": state.leave_case,
             "rationale": self.open_rationale,
             "quit": self.ended.emit,
@@ -110,6 +113,7 @@ class Window(QWidget):
             "compare": bench.lineup.compare,
             "search": bench.search_questions,
             "palette": self._open_palette,
+            "menu": self._open_menu,
             "larger": lambda: self._scale(1),
             "smaller": lambda: self._scale(-1),
             "usual_size": lambda: self._desk.theme.choose(self._desk.theme.scheme, 100),
@@ -166,6 +170,17 @@ class Window(QWidget):
         except Exception as err:  # noqa: BLE001 - becomes a message
             self._on_failed(err)
         self.focus_first()
+
+    @Slot()
+    def _ask_how_many(self) -> None:
+        dialog = QInputDialog(self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.setWindowTitle(self.tr("More animals with this label"))
+        dialog.setLabelText(self.tr("How many more animals came with this label?"))
+        dialog.setInputMode(QInputDialog.InputMode.IntInput)
+        dialog.setIntRange(1, MOST_ANIMALS)
+        dialog.intValueSelected.connect(self._state.copy_claim)
+        dialog.open()
 
     @Slot()
     def open_rationale(self) -> None:

@@ -1,0 +1,269 @@
+"""The one thing in the photo tool that changes."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+
+from idkey.app.jobs import Job, Jobs, Tick
+from idkey.app.photo_levels import levels_of
+from idkey.app.photo_session import (
+    Loaded,
+    Looked,
+    PhotoSession,
+    first_pen,
+    looked_at,
+    number_of,
+)
+from idkey.app.photo_sketch import Pen, Sketch
+from idkey.errors import IdKeyError
+from idkey.model.case import Finding
+from idkey.model.character import Character, Kind, Look
+from idkey.photo.faults import Gone, PictureError
+from idkey.photo.intake import Picture
+from idkey.photo.marks import Marks, marks_of, text_of
+from idkey.photo.reading import finding, seen
+from idkey.photo.shelf import PictureShelf
+
+
+class PhotoState(QObject):
+    """Holds what is shown and drawn; drafts of marks go to the shelf as soon as they are made.
+
+    Args:
+        shelf: Where pictures are kept.
+        character: What is looked at.
+        ids: Pictures of the case, in order.
+        parent: Owner.
+
+    Signals:
+        changed(session: PhotoSession): After each step that made a difference.
+    """
+
+    changed = Signal(object)
+
+    def __init__(
+        self,
+        shelf: PictureShelf,
+        character: Character,
+        *,
+        ids: tuple[str, ...] = (),
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.shelf = shelf
+        self._jobs = Jobs(threads=1, parent=self)
+        self._before: list[Sketch] = []
+        self._after: list[Sketch] = []
+        self._given: dict[str, Marks] = {}
+        blank = Marks(picture="", character=character.id)
+        sketch = Sketch(marks=blank, pen=first_pen(character))
+        self.session = PhotoSession(character=character, ids=ids, sketch=sketch)
+
+    def close(self) -> None:
+        """Let go of work under way."""
+        self._jobs.close()
+
+    @property
+    def busy(self) -> bool:
+        """Whether anything is under way."""
+        return self._jobs.busy
+
+    def resume(self, earlier: Finding | None = None) -> None:
+        """Show the picture and the marks of an earlier finding, else the newest picture."""
+        if earlier is not None and earlier.marks:
+            try:
+                marks = marks_of(earlier.marks)
+                self._given[marks.picture] = marks
+                if marks.picture not in self.session.ids:
+                    self._show(replace(self.session, ids=(*self.session.ids, marks.picture)))
+                self.show_picture(marks.picture)
+                return
+            except PictureError as err:
+                self._show(replace(self.session, problem=err))
+        if self.session.ids:
+            self.show_picture(self.session.ids[-1])
+
+    def show_picture(self, picture_id: str) -> None:
+        """Open another picture, with the marks that were drawn on it for this character."""
+        if picture_id == self.session.shown:
+            return
+        self._before, self._after = [], []
+        sketch = self._sketch_on(picture_id)
+        self._show(
+            replace(
+                self.session,
+                shown=picture_id,
+                loaded=None,
+                sketch=sketch,
+                found=None,
+                looked=None,
+                problem=None,
+                busy=True,
+            )
+        )
+        shelf = self.shelf
+
+        def work(tick: Tick) -> Loaded:  # on a pool thread
+            tick(0, 1)
+            known = shelf.picture(picture_id)
+            image = shelf.image(picture_id)
+            if known is None:
+                raise Gone("The picture is no longer there.", "Put it back from a backup.")
+            return Loaded(known, image, levels_of(image))
+
+        self._start(work, self._on_loaded)
+
+    def add_files(self, paths: tuple[Path, ...]) -> None:
+        """Take pictures in, and show the last one."""
+        for path in paths:
+            self._add(lambda path=path: self.shelf.add_file(path))  # type: ignore[misc]
+
+    def add_bytes(self, source: bytes, name: str) -> None:
+        """Take a picture in that came as bytes."""
+        self._add(lambda: self.shelf.add_bytes(source, name))
+
+    def sketch(self, sketch: Sketch) -> None:
+        """Take a changed sketch over; moves of one point count as one step."""
+        before = self.session.sketch
+        if sketch == before:
+            return
+        if sketch.marks != before.marks:
+            moving = sketch.chosen is not None and sketch.chosen == before.chosen
+            same = len(sketch.points()) == len(before.points())
+            if not (moving and same and self._before):
+                self._before.append(before)
+            self._after = []
+            sketch = _alternated(sketch, before, self.session.character)
+        self._take(sketch)
+
+    def undo(self) -> None:
+        """Take the last step back."""
+        if self.session.sketch.open:
+            self._take(self.session.sketch.taken_back())
+        elif self._before:
+            self._after.append(self.session.sketch)
+            self._take(self._before.pop())
+
+    def redo(self) -> None:
+        """Do the last step again that was taken back."""
+        if self._after:
+            self._before.append(self.session.sketch)
+            self._take(self._after.pop())
+
+    def clear_problem(self) -> None:
+        """The person has read it."""
+        self._show(replace(self.session, problem=None))
+
+    def finding(self, look: Look, states: tuple[str, ...] = ()) -> Finding | None:
+        """The finding that what is drawn, or what the person says, makes; None for nothing."""
+        session = self.session
+        if session.loaded is None:
+            return None
+        if states:
+            return seen(session.sketch.marks, states, look=look)
+        if session.found is None:
+            return None
+        return finding(session.sketch.marks, session.found, look=look)
+
+    def _add(self, taking: Callable[[], Picture]) -> None:
+        self._show(replace(self.session, busy=True, problem=None))
+
+        def work(tick: Tick) -> Picture:  # on a pool thread
+            tick(0, 1)
+            return taking()
+
+        self._start(work, self._on_added)
+
+    def _start(self, work: Callable[[Tick], object], then: Callable[[object], None]) -> None:
+        job = Job(work)
+        job.succeeded.connect(then)
+        job.failed.connect(self._on_failed)
+        self._jobs.start(job)
+
+    def _sketch_on(self, picture_id: str) -> Sketch:
+        character = self.session.character
+        marks = self._given.get(picture_id)
+        if marks is None or marks.character != character.id:
+            marks = Marks(picture=picture_id, character=character.id)
+        try:
+            draft = self.shelf.draft(picture_id, character.id)
+            marks = marks_of(draft) if draft else marks
+        except PictureError:
+            pass  # a draft of a newer program is left alone
+        return Sketch(marks=marks, pen=first_pen(character))
+
+    def _take(self, sketch: Sketch) -> None:
+        session = self.session
+        if sketch.marks != session.sketch.marks:
+            self._keep(sketch.marks)
+        picture = session.loaded.picture if session.loaded else None
+        found, problem = number_of(sketch, session.character, picture)
+        looked = session.looked if sketch.marks == session.sketch.marks else None
+        self._show(replace(session, sketch=sketch, found=found, problem=problem, looked=looked))
+        self._look()
+
+    def _keep(self, marks: Marks) -> None:
+        if not marks.picture:
+            return
+        try:
+            text = "" if marks.empty else text_of(marks)
+            self.shelf.put_draft(marks.picture, marks.character, text)
+        except IdKeyError as err:
+            self._show(replace(self.session, problem=err))
+
+    def _look(self) -> None:
+        """Work out what the patch says, unless that is known."""
+        loaded, marks, character = (
+            self.session.loaded,
+            self.session.sketch.marks,
+            self.session.character,
+        )
+        known = self.session.looked is not None and self.session.looked.marks == marks
+        if loaded is None or marks.patch is None or known:
+            return
+
+        def work(tick: Tick) -> Looked:  # on a pool thread
+            tick(0, 1)
+            return looked_at(loaded, marks, character)
+
+        self._start(work, self._on_looked)
+
+    @Slot(object)
+    def _on_loaded(self, loaded: object) -> None:
+        if isinstance(loaded, Loaded) and loaded.picture.id == self.session.shown:
+            self._show(replace(self.session, loaded=loaded, busy=False))
+            self._take(self.session.sketch)
+
+    @Slot(object)
+    def _on_added(self, picture: object) -> None:
+        if isinstance(picture, Picture):
+            if picture.id not in self.session.ids:
+                self._show(replace(self.session, ids=(*self.session.ids, picture.id)))
+            self._show(replace(self.session, busy=False))
+            self.show_picture(picture.id)
+
+    @Slot(object)
+    def _on_looked(self, looked: object) -> None:
+        if isinstance(looked, Looked) and looked.marks == self.session.sketch.marks:
+            self._show(replace(self.session, looked=looked, problem=looked.problem))
+
+    @Slot(object)
+    def _on_failed(self, error: object) -> None:
+        problem = error if isinstance(error, BaseException) else None
+        self._show(replace(self.session, problem=problem, busy=False))
+
+    def _show(self, session: PhotoSession) -> None:
+        if session != self.session:
+            self.session = session
+            self.changed.emit(session)
+
+
+def _alternated(sketch: Sketch, before: Sketch, character: Character) -> Sketch:
+    """After a finished line, the pen of the line that was drawn less often."""
+    lines, others = len(sketch.marks.lines), len(sketch.marks.others)
+    grown = lines + others > len(before.marks.lines) + len(before.marks.others)
+    if not grown or character.kind not in (Kind.RATIO, Kind.MEASUREMENT) or lines == others:
+        return sketch
+    pen = Pen.OTHER if others < lines else Pen.LINE
+    return replace(sketch, pen=pen, chosen=sketch.chosen)

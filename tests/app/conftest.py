@@ -1,0 +1,67 @@
+"""Real keys, a real record book, a real window."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from idkey import places
+from idkey.app.bench_state import BenchState
+from idkey.app.desk import Desk
+from idkey.app.keeper import Keeper
+from idkey.app.key_library import KeyLibrary
+from idkey.app.pictures import Pictures
+from idkey.app.theme import Theme
+from idkey.engine.sample import SAMPLE_KEY
+from idkey.model.key import Key
+from idkey.report.language import ENGLISH
+from idkey.store.book import Store
+
+
+@pytest.fixture(scope="session")
+def keys() -> KeyLibrary:
+    return KeyLibrary(places.keys_folder(), SAMPLE_KEY)
+
+
+@pytest.fixture(scope="session")
+def key(keys: KeyLibrary) -> Key:
+    return keys[SAMPLE_KEY]
+
+
+@pytest.fixture(scope="session")
+def theme(qapp: QApplication) -> Theme:
+    qapp.setStyle("Fusion")
+    return Theme(qapp)
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    with Store.open(tmp_path / "book.sqlite") as book:
+        yield book
+
+
+@pytest.fixture
+def keeper(store: Store, qapp: QApplication) -> Iterator[Keeper]:
+    made = Keeper(store)
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def state(keys: KeyLibrary, keeper: Keeper) -> Iterator[BenchState]:
+    made = BenchState(keys, keeper)
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def desk(theme: Theme, pictures: Pictures) -> Desk:
+    return Desk(theme, pictures, ENGLISH)
+
+
+@pytest.fixture(scope="session")
+def pictures(qapp: QApplication) -> Iterator[Pictures]:
+    made = Pictures(places.images_folder())
+    yield made
+    made.close()

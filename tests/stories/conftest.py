@@ -1,0 +1,100 @@
+"""The whole program: real records, real keys, the real window, driven from outside."""
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QWidget
+
+from idkey.app.main import Start
+from idkey.app.program import Program
+from idkey.app.theme import Scheme
+
+PICTURES = Path(__file__).parents[2] / ".pictures"
+"""Where the test run leaves a picture of every screen, for people to look at."""
+
+KEY = Qt.Key
+CTRL = Qt.KeyboardModifier.ControlModifier
+SHIFT = Qt.KeyboardModifier.ShiftModifier
+
+
+class Keeper:
+    """A person at the keyboard.
+
+    Attributes:
+        start: The program as it was started.
+        program: Its parts.
+    """
+
+    def __init__(self, qtbot, start: Start) -> None:
+        self.qtbot = qtbot
+        self.start = start
+        with qtbot.waitSignal(start.opened, timeout=60_000):
+            pass
+        assert start.program is not None
+        self.program: Program = start.program
+        start.frame.activateWindow()
+
+    @property
+    def session(self):
+        return self.program.state.session
+
+    @property
+    def bench(self):
+        return self.program.window.bench
+
+    def types(self, text: str) -> None:
+        self.qtbot.keyClicks(self._focus(), text)
+
+    def presses(self, key: Qt.Key, modifier=Qt.KeyboardModifier.NoModifier) -> None:
+        self.qtbot.keyClick(self._focus(), key, modifier)
+
+    def looks(self, name: str) -> None:
+        """Keep a picture of the screen in both colour schemes."""
+        PICTURES.mkdir(exist_ok=True)
+        theme = self.start.theme
+        before = theme.scheme
+        for scheme in (Scheme.LIGHT, Scheme.DARK):
+            theme.choose(scheme, theme.scale)
+            self.settles()
+            assert self.start.frame.grab().save(str(PICTURES / f"{name}-{scheme.value}.png"))
+        theme.choose(before, theme.scale)
+        self.settles()
+
+    def settles(self) -> None:
+        """Wait until drawing, reasoning and saving are done."""
+        while self.program.pictures.busy:
+            with self.qtbot.waitSignal(self.program.pictures.arrived, timeout=60_000):
+                pass
+        if self.program.keeper.busy:
+            with self.qtbot.waitSignal(self.program.keeper.settled, timeout=10_000):
+                pass
+        if QApplication.activeModalWidget() is None:  # off screen, a popup's end takes it away
+            self.start.frame.activateWindow()
+
+    def _focus(self) -> QWidget:
+        widget = QApplication.focusWidget()
+        assert widget is not None, "nothing has the focus"
+        return widget
+
+
+@pytest.fixture
+def opens(qapp: QApplication, qtbot, tmp_path: Path) -> Iterator[Callable[[], Keeper]]:
+    """Opens the program as often as a story needs, each time with the same data."""
+    started: list[Start] = []
+
+    def opened() -> Keeper:
+        start = Start(qapp)
+        started.append(start)
+        qtbot.addWidget(start.frame)
+        return Keeper(qtbot, start)
+
+    yield opened
+    for start in started:
+        start.close()
+
+
+@pytest.fixture
+def keeper(opens: Callable[[], Keeper]) -> Keeper:
+    return opens()

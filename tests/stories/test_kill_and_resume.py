@@ -1,0 +1,88 @@
+"""Power cut: kill -9 while something is half done, and go on where it was."""
+
+import json
+import os
+import signal
+import subprocess
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from idkey import places
+from tests.stories.conftest import Keeper
+
+CHILD = """
+import json, sys
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from idkey.app.main import Start
+
+app = QApplication(["idkey"])
+start = Start(app)
+
+def told(state):
+    sys.stdout.write(json.dumps(state) + "\\n")
+    sys.stdout.flush()
+
+def work():
+    focus = QApplication.focusWidget
+    QTest.keyClicks(focus(), "Emperor scorpion")
+    QTest.keyClick(focus(), Qt.Key.Key_Return)
+    QTest.keyClick(focus(), Qt.Key.Key_1)
+    QTest.keyClick(focus(), Qt.Key.Key_Return)
+    program = start.program
+    program.window.bench.middle.ask("total_length")
+    QTest.keyClicks(focus(), "112")
+    session = program.state.session
+    program.keeper.settled.connect(lambda: told({
+        "case": session.case.id, "asked": session.asked,
+        "findings": [f.character for f in session.case.findings],
+    }))
+
+start.opened.connect(work)
+app.exec()
+"""
+
+
+@pytest.mark.slow
+def test_a_killed_program_resumes_with_case_question_and_half_typed_answer(
+    opens: Callable[[], Keeper],
+):
+    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(_root())}
+    child = subprocess.Popen(
+        [sys.executable, "-c", CHILD], env=environment, stdout=subprocess.PIPE, text=True
+    )
+    assert child.stdout is not None
+    told = json.loads(child.stdout.readline())
+    child.send_signal(signal.SIGKILL)
+    child.wait()
+    child.stdout.close()
+
+    keeper = opens()
+
+    assert child.returncode == -signal.SIGKILL
+    assert keeper.session.case.id == told["case"]
+    assert keeper.session.case.claim.text == "Emperor scorpion"
+    assert [f.character for f in keeper.session.case.findings] == told["findings"]
+    assert keeper.session.asked == told["asked"] == "total_length"
+    assert keeper.bench.middle.question.entry.number.text() == "112"
+    assert keeper.program.keeper.store.verify() == ()
+
+
+def test_a_label_half_typed_is_there_again(opens: Callable[[], Keeper]):
+    first = opens()
+    first.types("Emper")
+    first.settles()
+    first.start.close()
+
+    second = opens()
+
+    assert second.session.blank
+    assert second.bench.claim.label.text() == "Emper"
+
+
+def _root() -> Path:
+    return places.PACKAGE.parent
