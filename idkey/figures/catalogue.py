@@ -10,6 +10,9 @@ from idkey.figures.portrait import PLANS, plan_portrait
 from idkey.figures.scorpion import inset as scorpion_inset
 from idkey.figures.scorpion import plates as scorpion_plates
 from idkey.figures.scorpion import tiles as scorpion_tiles
+from idkey.figures.spider import inset as spider_inset
+from idkey.figures.spider import plates as spider_plates
+from idkey.figures.spider import tiles as spider_tiles
 from idkey.figures.tile import Colours, Inset, Tiles, tile_svg
 from idkey.formats.folder import read_key
 from idkey.model.key import Key
@@ -30,6 +33,8 @@ class Drawn:
 
 CATALOGUE: Mapping[str, Drawn] = {
     "large-dark-scorpions": Drawn(scorpion_tiles.TILES, scorpion_inset.inset),
+    "red-kneed-tarantulas": Drawn(spider_tiles.AMERICAN, spider_inset.inset),
+    "ornamental-tarantulas": Drawn(spider_tiles.ORNAMENTAL, spider_inset.inset),
 }
 """Drawings by key id."""
 
@@ -41,6 +46,13 @@ PLATES: Mapping[str, PlateSet] = {
         size=(scorpion_plates.WIDTH, scorpion_plates.HEIGHT),
         draw=scorpion_plates.plate_svg,
         areas=scorpion_plates.areas,
+    ),
+    "spider": PlateSet(
+        names=spider_plates.NAMES,
+        views=spider_plates.VIEWS,
+        size=(spider_plates.WIDTH, spider_plates.HEIGHT),
+        draw=spider_plates.plate_svg,
+        areas=spider_plates.areas,
     ),
 }
 """Orientation plates by body plan."""

@@ -146,12 +146,28 @@ def _runs(marks: Sequence[bool]) -> list[list[int]]:
 def _strip(outer: list[Point], inner: list[Point]) -> Outline:
     length = sum(abs(b - a) for a, b in itertools.pairwise(outer))
     step = max(1, round(len(outer) / max(4, min(14, length / 7))))
-    picked = sorted({*range(0, len(outer), step), len(outer) - 1})
+    bends = _bends(outer)
+    picked = sorted({*range(0, len(outer), step), len(outer) - 1, *bends})
     there = [outer[i] for i in picked]
     back = [inner[i] for i in reversed(picked)]
-    return smooth(
-        (*there, *back), sharp=(0, len(there) - 1, len(there), len(there) + len(back) - 1)
-    )
+    last = len(there) - 1
+    kept = [i for i, index in enumerate(picked) if index in bends or index in (0, len(outer) - 1)]
+    sharp = [*kept, *(last + 1 + last - i for i in kept)]
+    return smooth((*there, *back), sharp=sharp)
+
+
+def _bends(points: list[Point]) -> set[int]:
+    """Numbers of points where the way turns by over 25 degrees."""
+    found = set()
+    for index in range(1, len(points) - 1):
+        before, after = points[index] - points[index - 1], points[index + 1] - points[index]
+        if (
+            before
+            and after
+            and abs(math.atan2((after / before).imag, (after / before).real)) > 0.44
+        ):
+            found.add(index)
+    return found
 
 
 def hairs(
@@ -182,3 +198,37 @@ def hairs(
             )
         )
     return tuple(found)
+
+
+def fringe(
+    way: Outline, count: int, *, length: float, side: int = 1, lean: float = 0.6, curl: float = 0.0
+) -> tuple[Outline, ...]:
+    """Hairs along an open curve, all leaning the way it runs.
+
+    Args:
+        way: What they stand on.
+        count: How many.
+        length: Length of the longest.
+        side: 1 puts them on the left of the way it runs, -1 on the right.
+        lean: How far they lean forward; 0 stands upright, 1 leans by 45 degrees.
+        curl: How strongly they wave, as a share of their length.
+    """
+    found = []
+    for index in range(count):
+        share = (index + 0.5 + 0.35 * wobble(index)) / count
+        root, along = way.at(share)
+        tilt = lean * (1 + 0.3 * wobble(index, 5))
+        course = along * complex(tilt, -side)
+        course *= length * (0.75 + 0.25 * wobble(index, 2)) / abs(course)
+        found.append(hair(root, course, curl if index % 2 else -curl))
+    return tuple(found)
+
+
+def hair(root: Point, course: Point, curl: float = 0.0) -> Outline:
+    """One hair from `root` along `course`; `curl` makes it wave from side to side."""
+    across = course * 1j
+    if not curl:
+        return smooth((root, root + course * 0.5 + across * 0.06, root + course), closed=False)
+    waves = (0.0, 0.9, -0.7, 0.8, -0.3)
+    points = [root + course * i / 5 + across * curl * w for i, w in enumerate(waves)]
+    return smooth((*points, root + course * 0.86 + across * curl * 0.9), closed=False)

@@ -1,7 +1,7 @@
 """What a body plan lets a binding change, and what a portrait is drawn from."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from enum import StrEnum
 
 from idkey.figures.drawing import Group
@@ -95,8 +95,11 @@ class Plan:
         draw: Draws the animal at a body length in drawing units, front of the body at 0,
             heading up.
         parts: Names of the groups in the drawing.
+        reach: How many body lengths the largest animal spans, (across, along); at one scale
+            it must still fit its paper.
     """
 
     knobs: Mapping[str, Knob]
     draw: Callable[[Values, float], Group]
-    parts: tuple[str, ...] = field(default=())
+    parts: tuple[str, ...]
+    reach: complex

@@ -12,6 +12,7 @@ from idkey.figures.geometry import Place, Point, bounds, moved
 from idkey.figures.marks import bar, letter
 from idkey.figures.plan import Plan, Values
 from idkey.figures.scorpion import body_plan as scorpion
+from idkey.figures.spider import body_plan as spider
 from idkey.figures.svg import Sheet, svg
 from idkey.figures.traits import Traits, traits_of_case, traits_of_specimen, traits_of_taxon
 from idkey.figures.turning import turned_knobs
@@ -20,7 +21,7 @@ from idkey.model.character import Sex, Stage
 from idkey.model.key import Key
 from idkey.places import images_folder
 
-PLANS: Mapping[str, Plan] = {"scorpion": scorpion.PLAN}
+PLANS: Mapping[str, Plan] = {"scorpion": scorpion.PLAN, "spider": spider.PLAN}
 """Body plans by name."""
 
 KEPT = 256
@@ -162,13 +163,15 @@ def plan_portrait(plan: str, values: Values, title: str, view: View = DEFAULT_VI
         title: What it shows, for readers that speak.
         view: How it lies on its paper.
     """
-    long = view.height if view.heading is Heading.UP else view.width
+    up = view.heading is Heading.UP
+    across, along = (view.width, view.height) if up else (view.height, view.width)
+    fill = min(across / PLANS[plan].reach.real, along / PLANS[plan].reach.imag)
     known = values.knows("length")
     share = 1.0 if view.scale_mm is None else _UNKNOWN_SHARE
     if view.scale_mm is not None and known:
         share = values.number("length", 0.0) / view.scale_mm
-    length = long / _REACH * share
-    turn = Place(-1j) if view.heading is Heading.LEFT else Place()
+    length = fill * share
+    turn = Place() if up else Place(-1j)
     animal = placed(PLANS[plan].draw(values, length), turn)
     low, high = _box(animal)
     paper = complex(view.width, view.height)
@@ -190,8 +193,6 @@ def _stretch(size: Point, view: View, known: bool) -> float:
     return max(wide, (size.imag + 2 * (_MARGIN + foot)) / view.height)
 
 
-_REACH = 1.72
-"""Body lengths from the claws of the longest-armed animal to the end of its tail."""
 _UNKNOWN_SHARE = 0.6
 _MARGIN = 8.0
 _FOOT = 8.0

@@ -8,6 +8,7 @@ from idkey.figures.drawing import Group, Item, Line, Part, group, pieces, placed
 from idkey.figures.fields import hairs
 from idkey.figures.geometry import MIRROR, Outline, Place, Point, moved, smooth
 from idkey.figures.ink import EDGE, HAIR_WEIGHT, Skin, blended
+from idkey.figures.rod import rod
 from idkey.figures.scorpion.back import (
     Shield,
     shield_drawing,
@@ -15,7 +16,7 @@ from idkey.figures.scorpion.back import (
     tergites_drawing,
 )
 from idkey.figures.scorpion.claw import LOBED, Form, claw, claw_drawing
-from idkey.figures.scorpion.limbs import chelicera_drawing, legs_drawing, rod
+from idkey.figures.scorpion.limbs import chelicera_drawing, legs_drawing
 from idkey.figures.scorpion.tail import (
     TAPER,
     Sting,

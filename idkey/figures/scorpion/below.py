@@ -18,7 +18,7 @@ from idkey.figures.geometry import (
     straight,
 )
 from idkey.figures.ink import LINE_WEIGHT, Skin
-from idkey.figures.scorpion.limbs import rod
+from idkey.figures.rod import rod
 
 PENTAGON: Points = (84j, 14 + 95j, 14.5 + 125j, 120j)
 TRIANGLE: Points = (84j, 6.5 + 104j, 13 + 125j, 121j)

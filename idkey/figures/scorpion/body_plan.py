@@ -143,4 +143,5 @@ PLAN = Plan(
         "chelicerae",
         "carapace",
     ),
+    reach=complex(1.05, 1.72),
 )

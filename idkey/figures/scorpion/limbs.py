@@ -3,32 +3,9 @@
 from collections.abc import Sequence
 
 from idkey.figures.drawing import Group, Item, Line, Part, group
-from idkey.figures.geometry import Outline, Place, Point, smooth
+from idkey.figures.geometry import Place, Point, smooth
 from idkey.figures.ink import LINE_WEIGHT, Skin
-
-
-def rod(start: Point, end: Point, base: float, tip: float, *, belly: float = 0.0) -> Outline:
-    """A limb segment from joint to joint.
-
-    Args:
-        start: Near joint.
-        end: Far joint.
-        base: Width near the near joint.
-        tip: Width near the far joint.
-        belly: How much wider it is in the middle, as a share of `base`.
-    """
-    length = abs(end - start)
-    middle = (base + tip) / 2 + belly * base
-    right = (
-        complex(-0.02 * length, 0),
-        complex(0.06 * length, 0.44 * base),
-        complex(0.5 * length, 0.5 * middle),
-        complex(0.94 * length, 0.44 * tip),
-        complex(1.02 * length, 0),
-    )
-    left = [p.conjugate() for p in reversed(right[1:-1])]
-    return smooth((*right, *left)).placed(Place((end - start) / length, 0j, start))
-
+from idkey.figures.rod import rod
 
 LEGS = (
     ((0.42, 0.42), (0.98, 0.14), (1.36, -0.12), (1.63, -0.42), (1.77, -0.64), (1.84, -0.79)),

@@ -6,9 +6,9 @@ from idkey.figures.drawing import Group, Item, Part, group, placed
 from idkey.figures.geometry import Outline, Place, Point, smooth
 from idkey.figures.ink import Skin
 from idkey.figures.marks import arrow, female, male
+from idkey.figures.rod import rod
 from idkey.figures.scorpion import claw as forms
 from idkey.figures.scorpion.claw import Form, claw, claw_drawing
-from idkey.figures.scorpion.limbs import rod
 from idkey.figures.scorpion.tiles_claw import on_page
 from idkey.figures.tile import PLAIN, SHOWN, Colours, Rows, Tiles, tiles_of
 

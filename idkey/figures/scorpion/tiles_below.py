@@ -7,6 +7,7 @@ from idkey.figures.fields import scatter
 from idkey.figures.geometry import MIRROR, Outline, Place, Points, moved, smooth
 from idkey.figures.ink import CONTEXT, EDGE, POINTER, blended, skin
 from idkey.figures.marks import arrow, letter
+from idkey.figures.rod import rod
 from idkey.figures.scorpion.below import (
     PENTAGON,
     TRIANGLE,
@@ -16,7 +17,7 @@ from idkey.figures.scorpion.below import (
     operculum_drawing,
     sized,
 )
-from idkey.figures.scorpion.limbs import chelicera_drawing, rod
+from idkey.figures.scorpion.limbs import chelicera_drawing
 from idkey.figures.scorpion.surface import granules
 from idkey.figures.scorpion.tail import Sting, segment_drawing, sting_drawing
 from idkey.figures.scorpion.trichobothria import (

@@ -14,6 +14,7 @@ from idkey.figures.ink import (
     skin,
 )
 from idkey.figures.marks import bar
+from idkey.figures.rod import rod
 from idkey.figures.scorpion.animal import bristled
 from idkey.figures.scorpion.back import (
     Shield,
@@ -22,7 +23,7 @@ from idkey.figures.scorpion.back import (
     tergite_outlines,
     tergites_drawing,
 )
-from idkey.figures.scorpion.limbs import chelicera_drawing, leg, rod
+from idkey.figures.scorpion.limbs import chelicera_drawing, leg
 from idkey.figures.scorpion.surface import beyond, granules, wrinkles
 from idkey.figures.scorpion.tail import segment_drawing
 from idkey.figures.tile import PLAIN, SHOWN, Colours, Rows, Tiles, tiles_of

@@ -9,9 +9,9 @@ from idkey.figures.fields import hairs, scatter
 from idkey.figures.geometry import Outline, Place, Point, bounds, ellipse, moved, smooth
 from idkey.figures.ink import EDGE, HAIR_WEIGHT, SUBJECT, blended, skin
 from idkey.figures.marks import arrow, bar, glow
+from idkey.figures.rod import rod
 from idkey.figures.scorpion import claw as forms
 from idkey.figures.scorpion.claw import Form, claw, claw_drawing
-from idkey.figures.scorpion.limbs import rod
 from idkey.figures.scorpion.surface import beaded, granules, hollow, keel, net
 from idkey.figures.tile import PLAIN, SHOWN, Colours, Rows, Tiles, tiles_of, tone
 

@@ -10,13 +10,14 @@ from idkey.figures.ink import (
     lightened,
     skin,
 )
+from idkey.figures.rod import rod
 from idkey.figures.scorpion.back import (
     Shield,
     shield_drawing,
     tergite_outlines,
     tergites_drawing,
 )
-from idkey.figures.scorpion.limbs import chelicera_drawing, legs_drawing, rod
+from idkey.figures.scorpion.limbs import chelicera_drawing, legs_drawing
 from idkey.figures.scorpion.tail import segment_drawing
 from idkey.figures.tile import PLAIN, Colours, Rows, Tiles, tiles_of, tone
 
