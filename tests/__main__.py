@@ -10,12 +10,16 @@ from idkey.bootstrap import environment, libraries, requirement
 
 USAGE = """Usage: python3 -m tests [--setup-only | --which-python] [PYTEST ARGUMENTS]
 
-Makes the environment where it is missing, then runs the tests (all of them without arguments).
+Makes the environment where it is missing, then runs the tests: without arguments all of them,
+by two processes at a time.
 
   --setup-only    make the environment and stop
   --which-python  the same, and print which Python runs there
   --help          print this; for pytest's own help: python3 -m tests --pytest-help
 """
+
+ALL = ["-n", "2", "--dist", "loadfile"]
+"""Whole suite: a file stays in one process, so that what its tests share is made once."""
 
 
 def main() -> int:
@@ -45,7 +49,7 @@ def _run(argv: list[str]) -> int:
 
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     os.chdir(requirement.ROOT)
-    return int(pytest.main(argv))
+    return int(pytest.main(argv or ALL))
 
 
 if __name__ == "__main__":
