@@ -1,6 +1,6 @@
 """Copies a whole record book into another, empty one: to a server, or from it to a file."""
 
-from sqlalchemy import insert, select, update
+from sqlalchemy import insert, select, text, update
 
 from idkey.store.chain import ORIGIN, Tick
 from idkey.store.database import Database
@@ -46,4 +46,6 @@ def copy_records(source: Database, target: Database, tick: Tick | None = None) -
                     tick(done, end["entry"])
         writing.execute(update(chain_end).values(entry=end["entry"], digest=end["digest"]))
         index_words(writing)
+        if not target.sqlite:
+            writing.execute(text("ANALYZE"))  # else searches are planned for an empty book
     return int(end["entry"])

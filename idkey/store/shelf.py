@@ -14,6 +14,8 @@ from idkey.store.record import CaseRow, Query, VerdictSummary
 from idkey.store.schema import case_taxa, cases, chain, intakes, opinions, sales
 from idkey.store.words import drop_words, put_words, touched_with
 
+_BATCH = 500
+
 
 def put_case(
     connection: Connection, case: Case, summary: VerdictSummary | None, entry: Mapping[str, Any]
@@ -34,7 +36,7 @@ def put_case(
     taxa = dict.fromkeys(storable(taxon) for taxon in (summary.taxa if summary else ()))
     for taxon in taxa:
         connection.execute(insert(case_taxa).values(case_id=case.id, taxon=taxon))
-    put_words(connection, entry["entry"], _texts(connection, case, summary))
+    put_words(connection, [(entry["entry"], _texts(connection, case, summary))])
 
 
 def touch(connection: Connection, case_id: str, entry: int) -> None:
@@ -43,14 +45,17 @@ def touch(connection: Connection, case_id: str, entry: int) -> None:
     touched, content = connection.execute(wanted.where(cases.c.id == case_id)).one()
     drop_words(connection, touched)
     connection.execute(cases.update().where(cases.c.id == case_id).values(touched=entry))
-    put_words(connection, entry, _texts(connection, *opened(content)))
+    put_words(connection, [(entry, _texts(connection, *opened(content)))])
 
 
 def index_words(connection: Connection) -> None:
     """Fill the word index of a book that has none yet."""
     wanted = select(cases.c.touched, chain.c.content).join(chain, chain.c.entry == cases.c.entry)
-    for touched, content in connection.execute(wanted).all():
-        put_words(connection, touched, _texts(connection, *opened(content)))
+    wanted = wanted.order_by(cases.c.touched).limit(_BATCH)
+    last = 0
+    while found := connection.execute(wanted.where(cases.c.touched > last)).all():
+        put_words(connection, [(n, _texts(connection, *opened(text))) for n, text in found])
+        last = found[-1].touched
 
 
 def rows(connection: Connection, query: Query) -> tuple[CaseRow, ...]:

@@ -5,12 +5,11 @@ SQLite and PostgreSQL find the same cases.
 """
 
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from sqlalchemy import (
     BigInteger,
     Column,
-    ColumnElement,
     Connection,
     MetaData,
     Select,
@@ -18,9 +17,9 @@ from sqlalchemy import (
     Text,
     delete,
     func,
-    insert,
     literal_column,
     select,
+    text,
 )
 from sqlalchemy.dialects.postgresql import TSVECTOR
 
@@ -42,36 +41,38 @@ _vectors = Table(
     Column("touched", BigInteger, primary_key=True),
     Column("words", TSVECTOR),
 )
+_PUT = {
+    "sqlite": text(
+        "INSERT INTO case_words (rowid, label, name, supplier, rest) "
+        "VALUES (:touched, :label, :name, :supplier, :rest)"
+    ),
+    "postgresql": text(
+        "INSERT INTO case_words (touched, words) VALUES (:touched, "
+        "setweight(to_tsvector('simple', :label), 'A') || "
+        "setweight(to_tsvector('simple', :name), 'B') || "
+        "setweight(to_tsvector('simple', :supplier), 'C') || "
+        "setweight(to_tsvector('simple', :rest), 'D'))"
+    ),
+}
 
 
-def plain_words(text: str) -> tuple[str, ...]:
+def plain_words(said: str) -> tuple[str, ...]:
     """The words of a text in lower case without accents, signs and spaces left out."""
-    bare = text
+    bare = said
     for _ in range(2):  # the second round folds what the first has taken apart
         bare = unicodedata.normalize("NFKD", bare.casefold())
     kept = (sign if sign.isalnum() else "" if unicodedata.combining(sign) else " " for sign in bare)
     return tuple("".join(kept).split())
 
 
-def put_words(connection: Connection, touched: int, texts: Mapping[str, str]) -> None:
-    """Index a case under `touched`, with one text per field of `FIELDS`."""
-    plain = {name: " ".join(plain_words(texts.get(name, ""))) for name in FIELDS}
-    if connection.dialect.name == "sqlite":
-        connection.execute(insert(_fts).values(rowid=touched, **plain))
-        return
-    parts = (
-        func.setweight(func.to_tsvector(literal_column("'simple'"), plain[name]), _weight(weight))
-        for name, weight in _WEIGHTS.items()
-    )
-    first, *others = parts
-    vector: ColumnElement[str] = first
-    for part in others:
-        vector = vector.op("||")(part)
-    connection.execute(insert(_vectors).values(touched=touched, words=vector))
-
-
-def _weight(letter: str) -> ColumnElement[str]:
-    return literal_column(f"'{letter}'::\"char\"")
+def put_words(connection: Connection, cases: Iterable[tuple[int, Mapping[str, str]]]) -> None:
+    """Index cases: each one's `touched` number, with one text per field of `FIELDS`."""
+    rows = [
+        {"touched": touched} | {name: " ".join(plain_words(texts.get(name, ""))) for name in FIELDS}
+        for touched, texts in cases
+    ]
+    if rows:
+        connection.execute(_PUT[connection.dialect.name], rows)
 
 
 def drop_words(connection: Connection, touched: int) -> None:

@@ -1,13 +1,13 @@
 """A PostgreSQL server of our own for the tests, from the system's packages.
 
 It runs as an ordinary user, listens on a socket in a folder of its own and nowhere else, and
-goes away with the tests.
+goes away with the tests, however they end.
 """
 
 import os
 import shutil
-import signal
 import subprocess
+import sys
 import tempfile
 import time
 from collections.abc import Iterator
@@ -15,6 +15,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+ATTENDANT = Path(__file__).with_name("attendant.py")
 READY_SECONDS = 30.0
 _INSTALLED = Path("/usr/lib/postgresql")
 
@@ -80,7 +81,7 @@ def server() -> Iterator[str]:
         )
         if made.returncode:
             raise NoServer(f"initdb failed: {made.stderr.strip()}")
-        with _running(binaries / "postgres", cluster, user):
+        with _running(binaries / "postgres", cluster):
             yield str(folder)
     finally:
         shutil.rmtree(folder, ignore_errors=True)
@@ -103,28 +104,23 @@ def _ordinary_user(folder: Path) -> dict[str, Any]:
 
 
 @contextmanager
-def _running(postgres: Path, cluster: Path, user: dict[str, Any]) -> Iterator[None]:
-    settings = {"listen_addresses": "", "unix_socket_directories": cluster.parent, "fsync": "off"}
+def _running(postgres: Path, cluster: Path) -> Iterator[None]:
+    folder = cluster.parent
+    settings = {"listen_addresses": "", "unix_socket_directories": folder, "fsync": "off"}
     options = [part for name, value in settings.items() for part in ("-c", f"{name}={value}")]
-    with (cluster.parent / "log").open("w") as log:
-        process = subprocess.Popen(
-            [postgres, "-D", cluster, *options], stdout=log, stderr=log, cwd=cluster, **user
-        )
-        try:
-            _wait_until_ready(process, cluster)
-            yield
-        finally:
-            process.send_signal(signal.SIGQUIT)  # at once; nothing here is worth keeping
-            process.wait(timeout=READY_SECONDS)
+    command = [sys.executable, ATTENDANT, folder, postgres, "-D", cluster, *options]
+    with subprocess.Popen(command, stdin=subprocess.PIPE, start_new_session=True) as attendant:
+        _wait_until_ready(attendant, cluster)
+        yield
 
 
-def _wait_until_ready(process: subprocess.Popen[bytes], cluster: Path) -> None:
+def _wait_until_ready(attendant: subprocess.Popen[bytes], cluster: Path) -> None:
     pid_file = cluster / "postmaster.pid"
     end = time.monotonic() + READY_SECONDS
     while time.monotonic() < end:
-        if process.poll() is not None:
-            raise NoServer(f"PostgreSQL ended: {(cluster.parent / 'log').read_text()}")
         if pid_file.exists() and pid_file.read_text().rstrip().endswith("ready"):
             return
+        if attendant.poll() is not None:
+            break
         time.sleep(0.05)
-    raise NoServer(f"PostgreSQL was not ready within {READY_SECONDS:g} s")
+    raise NoServer(f"PostgreSQL did not start: {(cluster.parent / 'log').read_text()}")

@@ -36,7 +36,7 @@ def upgrade() -> None:
     if op.get_bind().dialect.name == "sqlite":
         op.execute(
             "CREATE VIRTUAL TABLE case_words USING fts5(label, name, supplier, rest, "
-            "tokenize = 'unicode61 remove_diacritics 0', prefix = '2 3')"
+            "tokenize = 'unicode61 remove_diacritics 0', prefix = '1 2 3')"
         )
     else:
         op.execute("CREATE TABLE case_words (touched bigint PRIMARY KEY, words tsvector NOT NULL)")
