@@ -77,7 +77,9 @@ class PhotoCanvas(QWidget):
         return QSize(480, 360)
 
     def show_picture(self, levels: Levels | None) -> None:
-        """Show another picture whole; None for none."""
+        """Show another picture whole; None for none. The same one again changes nothing."""
+        if levels is self._levels and levels is not None:
+            return
         self._levels, self._hand = levels, None
         if levels is not None:
             self._hand = Hand(sketch=None, sight=Sight.whole(levels.size, self._room()))
@@ -90,6 +92,12 @@ class PhotoCanvas(QWidget):
             self._hand = replace(self._hand, sketch=sketch)
             self._speak()
         self.update()
+
+    def say_empty(self, words: str) -> None:
+        """What stands there without a picture."""
+        if words != self.empty_words:
+            self.empty_words = words
+            self.update()
 
     def look(self, sight: Sight) -> None:
         """Show another part, without telling anybody."""
@@ -143,7 +151,8 @@ class PhotoCanvas(QWidget):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         focus = self.hasFocus()
         painter.setPen(QPen(self._theme.colour("accent" if focus else "line"), 2 if focus else 1))
-        painter.drawRect(self.rect().adjusted(1, 1, -2, -2) if focus else self.rect())
+        inset = 1 if focus else 0
+        painter.drawRect(self.rect().adjusted(inset, inset, -1 - inset, -1 - inset))
         painter.end()
 
     def _draw_empty(self, painter: QPainter) -> None:

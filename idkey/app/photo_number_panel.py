@@ -9,7 +9,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.answer import read_number
-from idkey.app.captions import button, caption
+from idkey.app.captions import caption
 from idkey.app.desk import Desk
 from idkey.app.photo_session import PhotoSession
 from idkey.app.photo_sketch import Pen, Sketch
@@ -27,6 +27,7 @@ from idkey.engine.measure import Lie
 from idkey.engine.strokes import Edge, length_px
 from idkey.engine.tilt import Stroke, Tilt
 from idkey.model.character import Character, Kind
+from idkey.photo.reading import line_names
 
 ENOUGH = 3
 """Repeats of each line that are asked for."""
@@ -79,8 +80,8 @@ class LinesPanel(QWidget):
             "\n".join(
                 self._length_words(name, strokes)
                 for name, strokes in (
-                    (session.names[Pen.LINE], marks.lines),
-                    (session.names[Pen.OTHER], marks.others),
+                    (self.line_name(Pen.LINE), marks.lines),
+                    (self.line_name(Pen.OTHER), marks.others),
                 )
             )
         )
@@ -125,7 +126,9 @@ class LinesPanel(QWidget):
         self.ruler.setMaximumWidth(px(90))
         self.ruler_error.setMaximumWidth(px(70))
         unit = self._character.unit
-        self.ruler.setAccessibleName(self.tr("Length of the ruler line in {unit}").format(unit=unit))
+        self.ruler.setAccessibleName(
+            self.tr("Length of the ruler line in {unit}").format(unit=unit)
+        )
         self.ruler_error.setAccessibleName(self.tr("Standard uncertainty of that length"))
         self.ruler.setPlaceholderText("10")
         self.ruler_error.setPlaceholderText("0")
@@ -144,19 +147,17 @@ class LinesPanel(QWidget):
     def _connect(self) -> None:
         self.pens.chosen.connect(self._on_pen_chosen)
         self.bent.toggled.connect(self._on_bent_toggled)
-        self.ruler.editingFinished.connect(self._on_ruler_edited)
-        self.ruler_error.editingFinished.connect(self._on_ruler_edited)
+        self.ruler.textEdited.connect(self._on_ruler_edited)
+        self.ruler_error.textEdited.connect(self._on_ruler_edited)
         self.tilt.chosen.connect(self._on_tilt_chosen)
         self.lie.chosen.connect(self._on_lie_chosen)
         self.edge.chosen.connect(self._on_edge_chosen)
 
     def _pen_words(self, pen: Pen) -> str:
-        sketch = PhotoSession(character=self._character, sketch=Sketch(marks=_NO_MARKS))
-        return upper_first(sketch.names[pen])
+        return upper_first(self.line_name(pen))
 
     def _next_words(self, sketch: Sketch) -> str:
-        names = (self.pens_name(Pen.LINE), self.pens_name(Pen.OTHER))
-        name = names[0] if sketch.pen is Pen.LINE else names[1]
+        name = self.line_name(sketch.pen)
         if sketch.bent and sketch.open:
             return self.tr("Next joint of “{name}”; Enter ends it.").format(name=name)
         if sketch.open:
@@ -166,9 +167,9 @@ class LinesPanel(QWidget):
             return self.tr("Click both ends of “{name}”.").format(name=name)
         return self.tr("Enough repeats; more make it a little surer.")
 
-    def pens_name(self, pen: Pen) -> str:
+    def line_name(self, pen: Pen) -> str:
         """What a line is called."""
-        return self._pen_words(pen).lower()
+        return line_names(self._character)[0 if pen is Pen.LINE else 1]
 
     def _length_words(self, name: str, strokes: tuple[Stroke, ...]) -> str:
         lengths = "  ".join(f"{length_px(stroke):.0f}" for stroke in strokes) or "–"

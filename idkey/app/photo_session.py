@@ -1,10 +1,10 @@
 """What the photo tool shows at one moment, and what a picture and its marks say."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from PIL import Image
 
-from idkey.app.photo_levels import Levels
+from idkey.app.photo_levels import Levels, levels_of
 from idkey.app.photo_sketch import Pen, Sketch
 from idkey.engine.measure import Measured
 from idkey.errors import IdKeyError
@@ -15,6 +15,7 @@ from idkey.photo.intake import Picture
 from idkey.photo.marks import Marks
 from idkey.photo.quality import Fitness, fitness
 from idkey.photo.reading import line_names, measured
+from idkey.photo.shelf import Condition, PictureShelf
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +31,21 @@ class Loaded:
     picture: Picture
     image: Image.Image
     levels: Levels
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A picture on offer.
+
+    Attributes:
+        id: Its id.
+        condition: Whether it is still there and whole; None before that is known.
+        thumbnail: A small JPEG; None when there is none.
+    """
+
+    id: str
+    condition: Condition | None = None
+    thumbnail: bytes | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +73,7 @@ class PhotoSession:
 
     Attributes:
         character: What is looked at.
-        ids: Pictures on offer, in the order they were added.
+        entries: Pictures on offer, in the order they were added.
         shown: Id of the picture shown; empty for none.
         loaded: The picture shown; None while it is read, or where it is gone.
         sketch: The marks on it.
@@ -68,7 +84,7 @@ class PhotoSession:
     """
 
     character: Character
-    ids: tuple[str, ...] = ()
+    entries: tuple[Entry, ...] = ()
     shown: str = ""
     loaded: Loaded | None = None
     sketch: Sketch
@@ -76,6 +92,23 @@ class PhotoSession:
     looked: Looked | None = None
     problem: BaseException | None = None
     busy: bool = field(default=False)
+
+    @property
+    def ids(self) -> tuple[str, ...]:
+        """Ids of the pictures on offer."""
+        return tuple(entry.id for entry in self.entries)
+
+    @property
+    def condition(self) -> Condition | None:
+        """How the picture shown was found; None for none, or before that is known."""
+        return next((entry.condition for entry in self.entries if entry.id == self.shown), None)
+
+    def with_entry(self, entry: Entry) -> "PhotoSession":
+        """With a picture on offer, in its place if it is there already."""
+        if entry.id not in self.ids:
+            return replace(self, entries=(*self.entries, entry))
+        kept = tuple(entry if one.id == entry.id else one for one in self.entries)
+        return replace(self, entries=kept)
 
     @property
     def names(self) -> dict[Pen, str]:
@@ -106,6 +139,32 @@ def number_of(
         return measured(sketch.marks, character, picture), None
     except PictureError as err:
         return None, err
+
+
+def entry_of(shelf: PictureShelf, picture_id: str) -> Entry:  # on a pool thread
+    """What is known of a picture on offer."""
+    return Entry(picture_id, shelf.condition(picture_id), shelf.thumbnail(picture_id))
+
+
+def opened(shelf: PictureShelf, picture_id: str) -> Loaded:  # on a pool thread
+    """A picture, read.
+
+    Raises:
+        Gone: It is missing or damaged.
+    """
+    image = shelf.image(picture_id)
+    known = shelf.picture(picture_id)
+    assert known is not None, "a picture that was read is known"
+    return Loaded(known, image, levels_of(image))
+
+
+def alternated(sketch: Sketch, before: Sketch, character: Character) -> Sketch:
+    """After a finished line, the pen of the line that was drawn less often."""
+    lines, others = len(sketch.marks.lines), len(sketch.marks.others)
+    grown = lines + others > len(before.marks.lines) + len(before.marks.others)
+    if not grown or character.kind not in (Kind.RATIO, Kind.MEASUREMENT) or lines == others:
+        return sketch
+    return replace(sketch, pen=Pen.OTHER if others < lines else Pen.LINE)
 
 
 def looked_at(loaded: Loaded, marks: Marks, character: Character) -> Looked:  # on a pool thread

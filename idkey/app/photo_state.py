@@ -7,20 +7,23 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.jobs import Job, Jobs, Tick
-from idkey.app.photo_levels import levels_of
 from idkey.app.photo_session import (
+    Entry,
     Loaded,
     Looked,
     PhotoSession,
+    alternated,
+    entry_of,
     first_pen,
     looked_at,
     number_of,
+    opened,
 )
-from idkey.app.photo_sketch import Pen, Sketch
+from idkey.app.photo_sketch import Sketch
 from idkey.errors import IdKeyError
 from idkey.model.case import Finding
-from idkey.model.character import Character, Kind, Look
-from idkey.photo.faults import Gone, PictureError
+from idkey.model.character import Character, Look
+from idkey.photo.faults import PictureError
 from idkey.photo.intake import Picture
 from idkey.photo.marks import Marks, marks_of, text_of
 from idkey.photo.reading import finding, seen
@@ -58,7 +61,8 @@ class PhotoState(QObject):
         self._given: dict[str, Marks] = {}
         blank = Marks(picture="", character=character.id)
         sketch = Sketch(marks=blank, pen=first_pen(character))
-        self.session = PhotoSession(character=character, ids=ids, sketch=sketch)
+        entries = tuple(Entry(picture_id) for picture_id in ids)
+        self.session = PhotoSession(character=character, entries=entries, sketch=sketch)
 
     def close(self) -> None:
         """Let go of work under way."""
@@ -71,12 +75,13 @@ class PhotoState(QObject):
 
     def resume(self, earlier: Finding | None = None) -> None:
         """Show the picture and the marks of an earlier finding, else the newest picture."""
+        for picture_id in self.session.ids:
+            self._offer(picture_id)
         if earlier is not None and earlier.marks:
             try:
                 marks = marks_of(earlier.marks)
                 self._given[marks.picture] = marks
-                if marks.picture not in self.session.ids:
-                    self._show(replace(self.session, ids=(*self.session.ids, marks.picture)))
+                self._offer(marks.picture)
                 self.show_picture(marks.picture)
                 return
             except PictureError as err:
@@ -102,17 +107,7 @@ class PhotoState(QObject):
                 busy=True,
             )
         )
-        shelf = self.shelf
-
-        def work(tick: Tick) -> Loaded:  # on a pool thread
-            tick(0, 1)
-            known = shelf.picture(picture_id)
-            image = shelf.image(picture_id)
-            if known is None:
-                raise Gone("The picture is no longer there.", "Put it back from a backup.")
-            return Loaded(known, image, levels_of(image))
-
-        self._start(work, self._on_loaded)
+        self._start(lambda: opened(self.shelf, picture_id), self._on_loaded)
 
     def add_files(self, paths: tuple[Path, ...]) -> None:
         """Take pictures in, and show the last one."""
@@ -134,7 +129,7 @@ class PhotoState(QObject):
             if not (moving and same and self._before):
                 self._before.append(before)
             self._after = []
-            sketch = _alternated(sketch, before, self.session.character)
+            sketch = alternated(sketch, before, self.session.character)
         self._take(sketch)
 
     def undo(self) -> None:
@@ -168,15 +163,19 @@ class PhotoState(QObject):
 
     def _add(self, taking: Callable[[], Picture]) -> None:
         self._show(replace(self.session, busy=True, problem=None))
+        self._start(taking, self._on_added)
 
-        def work(tick: Tick) -> Picture:  # on a pool thread
+    def _offer(self, picture_id: str) -> None:
+        if picture_id not in self.session.ids:
+            self._show(self.session.with_entry(Entry(picture_id)))
+        self._start(lambda: entry_of(self.shelf, picture_id), self._on_entry)
+
+    def _start(self, work: Callable[[], object], then: Callable[[object], None]) -> None:
+        def ticking(tick: Tick) -> object:  # on a pool thread
             tick(0, 1)
-            return taking()
+            return work()
 
-        self._start(work, self._on_added)
-
-    def _start(self, work: Callable[[Tick], object], then: Callable[[object], None]) -> None:
-        job = Job(work)
+        job = Job(ticking)
         job.succeeded.connect(then)
         job.failed.connect(self._on_failed)
         self._jobs.start(job)
@@ -223,11 +222,7 @@ class PhotoState(QObject):
         if loaded is None or marks.patch is None or known:
             return
 
-        def work(tick: Tick) -> Looked:  # on a pool thread
-            tick(0, 1)
-            return looked_at(loaded, marks, character)
-
-        self._start(work, self._on_looked)
+        self._start(lambda: looked_at(loaded, marks, character), self._on_looked)
 
     @Slot(object)
     def _on_loaded(self, loaded: object) -> None:
@@ -238,10 +233,14 @@ class PhotoState(QObject):
     @Slot(object)
     def _on_added(self, picture: object) -> None:
         if isinstance(picture, Picture):
-            if picture.id not in self.session.ids:
-                self._show(replace(self.session, ids=(*self.session.ids, picture.id)))
+            self._offer(picture.id)
             self._show(replace(self.session, busy=False))
             self.show_picture(picture.id)
+
+    @Slot(object)
+    def _on_entry(self, entry: object) -> None:
+        if isinstance(entry, Entry):
+            self._show(self.session.with_entry(entry))
 
     @Slot(object)
     def _on_looked(self, looked: object) -> None:
@@ -257,13 +256,3 @@ class PhotoState(QObject):
         if session != self.session:
             self.session = session
             self.changed.emit(session)
-
-
-def _alternated(sketch: Sketch, before: Sketch, character: Character) -> Sketch:
-    """After a finished line, the pen of the line that was drawn less often."""
-    lines, others = len(sketch.marks.lines), len(sketch.marks.others)
-    grown = lines + others > len(before.marks.lines) + len(before.marks.others)
-    if not grown or character.kind not in (Kind.RATIO, Kind.MEASUREMENT) or lines == others:
-        return sketch
-    pen = Pen.OTHER if others < lines else Pen.LINE
-    return replace(sketch, pen=pen, chosen=sketch.chosen)

@@ -78,10 +78,7 @@ class PictureShelf:
                 self._write(self._file(picture), incoming.content)
                 self._write(self._note_file(picture.id), note.encode("utf-8"))
         except OSError as err:
-            raise PictureError(
-                f"The picture cannot be kept in {self.folder}: {err.strerror}.",
-                "Make that folder writable for you, or free some space.",
-            ) from err
+            raise self._unwritable(err) from err
         return picture
 
     def ids(self) -> tuple[str, ...]:
@@ -151,6 +148,27 @@ class PictureShelf:
             self._write(self._thumbnail_file(picture_id), made)
         return made
 
+    def draft(self, picture_id: str, character: str) -> str:
+        """Marks that were drawn for a character and not noted yet; empty when there are none."""
+        with contextlib.suppress(OSError, ValueError, Gone):
+            return self._draft_file(picture_id, character).read_text("utf-8")
+        return ""
+
+    def put_draft(self, picture_id: str, character: str, text: str) -> None:
+        """Keep marks that are not noted yet; empty text removes them.
+
+        Raises:
+            PictureError: They cannot be written.
+        """
+        file = self._draft_file(picture_id, character)
+        try:
+            if text:
+                self._write(file, text.encode("utf-8"))
+            else:
+                file.unlink(missing_ok=True)
+        except OSError as err:
+            raise self._unwritable(err) from err
+
     def sweep(
         self, referenced: Collection[str], *, older_than_seconds: float = DAY_SECONDS
     ) -> tuple[str, ...]:
@@ -174,7 +192,8 @@ class PictureShelf:
                     continue
                 for ending in _ENDING.values():
                     note.with_suffix(ending).unlink(missing_ok=True)
-                self._thumbnail_file(picture_id).unlink(missing_ok=True)
+                for beside in note.parent.glob(f"{picture_id}.*.*"):  # thumbnail and drafts
+                    beside.unlink()
                 note.unlink()
                 gone.append(picture_id)
         return tuple(gone)
@@ -187,6 +206,16 @@ class PictureShelf:
 
     def _thumbnail_file(self, picture_id: str) -> Path:
         return self._place(picture_id) / f"{picture_id}.small.jpg"
+
+    def _draft_file(self, picture_id: str, character: str) -> Path:
+        name = hashlib.sha256(character.encode("utf-8")).hexdigest()[:16]
+        return self._place(picture_id) / f"{picture_id}.{name}.draft"
+
+    def _unwritable(self, err: OSError) -> PictureError:
+        return PictureError(
+            f"The picture cannot be kept in {self.folder}: {err.strerror}.",
+            "Make that folder writable for you, or free some space.",
+        )
 
     def _place(self, picture_id: str) -> Path:
         if not _ID.fullmatch(picture_id):  # an id from a record is not trusted to be a name

@@ -133,6 +133,38 @@ def test_a_sweep_deletes_old_pictures_that_nothing_refers_to_and_no_others(shelf
     assert not list(shelf.folder.glob(f"*/{loose.id}*"))
 
 
+def test_marks_that_are_not_noted_yet_are_kept_with_picture_and_character(shelf: PictureShelf):
+    picture = shelf.add_bytes(saved(card()))
+
+    shelf.put_draft(picture.id, "length", "some text")
+    shelf.put_draft(picture.id, "../width", "other text")
+
+    assert shelf.draft(picture.id, "length") == "some text"
+    assert shelf.draft(picture.id, "../width") == "other text"
+    assert shelf.draft(picture.id, "colour") == ""
+    assert shelf.ids() == (picture.id,)
+
+
+def test_empty_marks_remove_the_draft_and_a_sweep_removes_all(shelf: PictureShelf):
+    picture = shelf.add_bytes(saved(card()))
+    shelf.put_draft(picture.id, "length", "some text")
+    shelf.put_draft(picture.id, "width", "some text")
+
+    shelf.put_draft(picture.id, "length", "")
+    assert shelf.draft(picture.id, "length") == ""
+    os.utime(file_of(shelf, picture.id).with_suffix(".json"), (1, 1))
+    shelf.sweep(set())
+
+    assert shelf.draft(picture.id, "width") == ""
+    assert not [file for file in shelf.folder.rglob("*") if file.is_file()]
+
+
+def test_drafts_are_not_kept_for_what_is_no_picture(shelf: PictureShelf):
+    assert shelf.draft("../x", "length") == ""
+    with pytest.raises(Gone):
+        shelf.put_draft("../x", "length", "text")
+
+
 def test_a_folder_that_cannot_be_written_is_said_in_words(tmp_path: Path):
     blocked = tmp_path / "file"
     blocked.write_text("not a folder")
