@@ -1,6 +1,6 @@
 """A line at the foot of the window that says what went wrong and what to do."""
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout
 
 from idkey.app.captions import button, caption
@@ -20,6 +20,7 @@ class Notice(QFrame):
         super().__init__()
         self.setProperty("pane", "doubt")
         self._text = caption()
+        self._text.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         close = button(self.tr("Understood"))
         row = QHBoxLayout(self)
         row.setContentsMargins(16, 8, 12, 8)

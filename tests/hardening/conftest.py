@@ -1,0 +1,5 @@
+"""The whole program, as the stories open it."""
+
+from tests.stories.conftest import opens
+
+__all__ = ["opens"]
