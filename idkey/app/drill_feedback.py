@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from idkey.app.captions import KeyButton, caption, headed
 from idkey.app.desk import Desk
 from idkey.app.drill_plate import Plate
+from idkey.app.words import upper_first
 from idkey.model.character import Character
 from idkey.report.words import look_words
 
@@ -109,7 +110,8 @@ class Feedback(QWidget):
     def where_to_look(self, character: Character) -> list[str]:
         """Where a character is seen and what goes wrong with it, as rich text."""
         easiest = look_words(character.looks[0], self._desk.language)
-        lines = [headed(self.tr("Where to look"), f"{easiest}. {character.how}".strip())]
+        where = f"{upper_first(easiest)}. {character.how}".strip()
+        lines = [headed(self.tr("Where to look"), where)]
         if character.pitfalls:
             lines.append(headed(self.tr("What goes wrong"), character.pitfalls))
         return lines

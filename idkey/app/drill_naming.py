@@ -2,11 +2,12 @@
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.captions import KeyButton, caption
 from idkey.app.desk import Desk
 from idkey.app.drill_answers import Answers, Row
+from idkey.app.drill_columns import filled, scrolled
 from idkey.app.drill_feedback import Feedback, Figure, SideBySide
 from idkey.app.drill_figures import DrillFigures
 from idkey.app.drill_number import NumberAnswer
@@ -108,10 +109,7 @@ class NamingView(QWidget):
         left.setSpacing(12)
         left.addWidget(self.plate, 3)
         left.addWidget(self.compared, 2)
-        side = QWidget()
-        side.setProperty("pane", "clear")
-        column = QVBoxLayout(side)
-        column.setContentsMargins(4, 0, 12, 0)
+        column = QVBoxLayout()
         column.setSpacing(8)
         column.addWidget(self.hint)
         column.addWidget(self.question)
@@ -121,16 +119,11 @@ class NamingView(QWidget):
         column.addWidget(self.unseen, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(self.feedback)
         column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(side)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(18)
         row.addLayout(left, 5)
-        row.addWidget(scroll, 4)
+        row.addWidget(scrolled(filled(column)), 4)
 
     def _connect(self) -> None:
         self.answers.chosen.connect(self._on_answers_chosen)

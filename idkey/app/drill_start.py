@@ -16,10 +16,11 @@ from idkey.app.captions import KeyButton, button, caption
 from idkey.app.choice import Choice
 from idkey.app.desk import Desk
 from idkey.app.drill_card import ExerciseCard
+from idkey.app.drill_plots import Bar, Trend
 from idkey.app.drill_state import Drill
 from idkey.app.drill_words import when_words
 from idkey.drill.people import FEWEST
-from idkey.drill.progress import accuracies
+from idkey.drill.progress import Accuracy, accuracies, trend
 from idkey.drill.schedule import Agenda
 from idkey.report.words import name_of
 from idkey.store.drill_log import Exercise
@@ -54,10 +55,10 @@ class StartPage(QScrollArea):
         for key, title in keys:
             self.keys.addItem(title, key)
         self.name = QLineEdit()
-        self.name.setPlaceholderText(self.tr("Initials or alias"))
+        self.name.setPlaceholderText(self.tr("Somebody new: initials"))
         self.name.setAccessibleName(self.tr("Initials or alias of somebody new"))
-        self.name.setMaximumWidth(desk.theme.px(180))
-        self.add = button(self.tr("Practise as"))
+        self.name.setFixedWidth(desk.theme.px(200))
+        self.add = button(self.tr("Practise as this"))
         self.cards = tuple(
             ExerciseCard(exercise, str(number), desk)
             for number, exercise in enumerate(Exercise, start=1)
@@ -67,7 +68,8 @@ class StartPage(QScrollArea):
         self.sitting = caption(rank="strong", tone="accent")
         self.weak = caption()
         self.weak.setTextFormat(Qt.TextFormat.RichText)
-        self._weak_heading = caption(self.tr("Where you go wrong most"), "strong")
+        self.trend = Trend(self.tr("Share right over time"), desk.theme)
+        self._weak_card, self._trend_card = QFrame(), QFrame()
         self._lay_out()
         self._connect()
 
@@ -135,9 +137,11 @@ class StartPage(QScrollArea):
             names = " / ".join(name_of(drill.key, taxon) for taxon in pair)
             line = self.tr("{name}: {wrong} of {n} wrong")
             lines.append(line.format(name=f"<i>{names}</i>", wrong=wrong, n=total))
-        self.weak.setText("<br>".join(lines[:WEAK]))
-        for part in (self.weak, self._weak_heading):
-            part.setVisible(bool(lines))
+        self.weak.setText("<br>".join(lines[:WEAK]) or self.tr("Nothing stands out so far."))
+        points = trend(drill.trials)
+        self.trend.show_points([_point(point) for point in points])
+        for card in (self._weak_card, self._trend_card):
+            card.setVisible(len(points) > 1)
 
     def _lay_out(self) -> None:
         self.setWidgetResizable(True)
@@ -147,8 +151,8 @@ class StartPage(QScrollArea):
         who = QHBoxLayout()
         who.setSpacing(8)
         who.addWidget(self.people)
-        who.addWidget(self.add)
         who.addWidget(self.name)
+        who.addWidget(self.add)
         who.addStretch(1)
         who.addWidget(self.keys)
         cards = QHBoxLayout()
@@ -166,11 +170,29 @@ class StartPage(QScrollArea):
         column.addWidget(self.sitting)
         column.addLayout(go)
         column.addLayout(cards)
-        column.addSpacing(6)
-        column.addWidget(self._weak_heading)
-        column.addWidget(self.weak)
+        column.addLayout(self._below())
         column.addStretch(1)
         self.setWidget(page)
+
+    def _below(self) -> QHBoxLayout:
+        """What is weak, and how it went over time."""
+        row = QHBoxLayout()
+        row.setSpacing(14)
+        for card, part, share in (
+            (self._weak_card, self.weak, 1),
+            (self._trend_card, self.trend, 2),
+        ):
+            card.setProperty("pane", "card")
+            column = QVBoxLayout(card)
+            column.setContentsMargins(18, 14, 18, 14)
+            column.setSpacing(8)
+            weak = card is self._weak_card
+            title = self.tr("Where you go wrong most") if weak else self.tr("Share right over time")
+            column.addWidget(caption(title, "strong"))
+            column.addWidget(part)
+            column.addStretch(1)
+            row.addWidget(card, share)
+        return row
 
     def _connect(self) -> None:
         self.people.activated.connect(self._on_people_activated)
@@ -204,6 +226,10 @@ class StartPage(QScrollArea):
     @Slot(object)
     def _on_card_wanted(self, exercise: Exercise) -> None:
         self.wanted.emit(exercise)
+
+
+def _point(one: Accuracy) -> Bar:
+    return Bar(name=one.name, counts=f"{one.right} / {one.trials}", interval=one.interval)
 
 
 def _weak_pairs(drill: Drill) -> list[tuple[tuple[str, ...], int, int]]:

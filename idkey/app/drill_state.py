@@ -29,7 +29,7 @@ from idkey.drill.beginning import Run
 from idkey.drill.record import trial_of
 from idkey.model.key import Key
 from idkey.store.book import Store
-from idkey.store.drill_log import Exercise, Trial, put_trial
+from idkey.store.drill_log import Exercise, Trial, put_trial, trials_of
 
 T = TypeVar("T")
 
@@ -60,7 +60,8 @@ class Drill:
         sitting: Trials since the exercise was begun.
         wish: What is practised.
         run: The exercise under way; None between two.
-        report: What the person has shown; None until it was asked for.
+        subject: Whom the report is about.
+        report: What they have shown; None until it was asked for.
         everybody: What a supervisor sees; None until it was asked for.
         problem: What went wrong last; None when nothing did.
         written: Where the last attestation went; None when there is none.
@@ -75,6 +76,7 @@ class Drill:
     sitting: tuple[Trial, ...] = ()
     wish: Wish = field(default_factory=Wish)
     run: Run | None = None
+    subject: str = ""
     report: Report | None = None
     everybody: Everybody | None = None
     problem: BaseException | None = None
@@ -202,11 +204,18 @@ class DrillState(QObject):
         """Back to the start; an exercise that is not done is not kept."""
         self._lay_out(replace(self.drill, place=Place.START, run=None, wish=Wish()))
 
-    def open_progress(self) -> None:
-        """Show what the person has shown."""
-        self._move(replace(self.drill, place=Place.PROGRESS, run=None, busy=True, written=None))
-        key, trials = self.drill.key, self.drill.trials
-        self._start(lambda: report_on(key, trials), self._on_reported)
+    def open_progress(self, person: str = "") -> None:
+        """Show what somebody has shown; without a name the person who practises."""
+        drill, key = self.drill, self.drill.key
+        subject, trials = person or drill.person, drill.trials
+
+        def work() -> Report:  # on a pool thread
+            own = subject == drill.person
+            return report_on(key, trials if own else trials_of(self._store, subject, key=key.id))
+
+        fresh = replace(drill, place=Place.PROGRESS, run=None, busy=True, written=None)
+        self._move(replace(fresh, subject=subject, report=None))
+        self._start(work, self._on_reported)
 
     def open_people(self) -> None:
         """Show where everybody stands."""

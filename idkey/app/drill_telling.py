@@ -1,11 +1,12 @@
 """Tell the pair apart: the whole animal, where to look first, the close-up, the decision."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from idkey.app.captions import caption, headed
+from idkey.app.captions import caption
 from idkey.app.desk import Desk
 from idkey.app.drill_answers import Answers, Row
+from idkey.app.drill_columns import filled, scrolled
 from idkey.app.drill_feedback import Feedback, Figure, SideBySide
 from idkey.app.drill_figures import DrillFigures
 from idkey.app.drill_plate import Plate
@@ -14,7 +15,7 @@ from idkey.drill.exercises import NEITHER, Fault, TellPair
 from idkey.drill.telling import value_of
 from idkey.model.character import Character
 from idkey.model.score import Shows
-from idkey.report.words import name_of, rich, score_words, sex_words, stage_words
+from idkey.report.words import name_of, rich, sex_words, stage_words, value_words
 
 
 class TellingView(QWidget):
@@ -37,6 +38,7 @@ class TellingView(QWidget):
         self._desk = desk
         self._figures = figures
         self._run: TellPair | None = None
+        self._asked: tuple[str, ...] | None = None
         self.animal = Plate(desk.theme, (260, 180))
         self.close_up = Plate(desk.theme, (260, 180))
         self.compared = SideBySide(desk)
@@ -57,6 +59,8 @@ class TellingView(QWidget):
         self.pair.setText(self.tr("{one} or {other}?").format(one=names[0], other=names[1]))
         self.show_figures()
         if run.done:
+            if self._asked != run.looks:
+                self._ask_taxon(run)
             self._end(run)
         elif run.looking:
             self._ask_taxon(run)
@@ -90,6 +94,7 @@ class TellingView(QWidget):
             self.answers.focus()
 
     def _ask_look(self, run: TellPair) -> None:
+        self._asked = None
         first = not run.looks
         self.step.setText(
             self.tr("What do you look at first?")
@@ -103,6 +108,7 @@ class TellingView(QWidget):
         self._offer(rows)
 
     def _ask_taxon(self, run: TellPair) -> None:
+        self._asked = run.looks
         name = run.key.character[run.looking].name
         self.step.setText(self.tr("{name}: which is it?").format(name=name))
         rows = [Row(name=t, text=name_of(run.key, t), italic=True) for t in run.pair]
@@ -130,9 +136,9 @@ class TellingView(QWidget):
         scores = run.key.cells.get((taxon, teller.id), ())
         kind = run.individual.kind
         fitting = [s for s in scores if s.sex in (None, kind.sex) and s.stage in (None, kind.stage)]
-        texts = [score_words(run.key, score, self._desk.language) for score in fitting or scores]
-        name = rich(run.key, name_of(run.key, taxon))
-        return f"{name}&ensp;{headed(teller.name, '; '.join(dict.fromkeys(texts)))}"
+        texts = [value_words(run.key, score, self._desk.language) for score in fitting or scores]
+        text = f"{name_of(run.key, taxon)}: {'; '.join(dict.fromkeys(texts))}"
+        return rich(run.key, text)
 
     def _both(self, run: TellPair, teller: Character) -> list[Figure]:
         """The key's drawings of what each of the two usually shows."""
@@ -158,10 +164,7 @@ class TellingView(QWidget):
         left.setSpacing(12)
         left.addWidget(self.animal, 3)
         left.addWidget(self.close_up, 3)
-        side = QWidget()
-        side.setProperty("pane", "clear")
-        column = QVBoxLayout(side)
-        column.setContentsMargins(4, 0, 12, 0)
+        column = QVBoxLayout()
         column.setSpacing(8)
         column.addWidget(self.pair)
         column.addWidget(self.step)
@@ -170,16 +173,11 @@ class TellingView(QWidget):
         column.addWidget(self.feedback)
         column.addWidget(self.compared)
         column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(side)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(18)
         row.addLayout(left, 4)
-        row.addWidget(scroll, 5)
+        row.addWidget(scrolled(filled(column)), 5)
 
     @Slot()
     def _on_figures_arrived(self) -> None:

@@ -14,54 +14,56 @@ from idkey.report.language import Language
 from idkey.report.words import name_of, verdict_title
 from idkey.store.drill_log import Answer, Exercise
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def exercise_title(exercise: Exercise) -> str:
     """The name of an exercise."""
     return {
-        Exercise.STATE: _tr("drill", "Name the state"),
-        Exercise.PAIR: _tr("drill", "Tell the pair apart"),
-        Exercise.CASE: _tr("drill", "Run a case"),
+        Exercise.STATE: translate("drill", "Name the state"),
+        Exercise.PAIR: translate("drill", "Tell the pair apart"),
+        Exercise.CASE: translate("drill", "Run a case"),
     }[exercise]
 
 
 def exercise_about(exercise: Exercise) -> str:
     """What it trains, in a sentence."""
     return {
-        Exercise.STATE: _tr("drill", "One figure, one character: what does it show?"),
-        Exercise.PAIR: _tr("drill", "Two look-alikes: where do you look first, and which is it?"),
-        Exercise.CASE: _tr("drill", "A whole animal under a label that may be wrong."),
+        Exercise.STATE: translate("drill", "One figure, one character: what does it show?"),
+        Exercise.PAIR: translate(
+            "drill", "Two look-alikes: where do you look first, and which is it?"
+        ),
+        Exercise.CASE: translate("drill", "A whole animal under a label that may be wrong."),
     }[exercise]
 
 
 def count_words(due: int, fresh: int) -> str:
     """How much is to be done."""
     if not due and not fresh:
-        return _tr("drill", "Nothing for today")
-    again = _tr("drill", "{n} to see again").format(n=due)
-    new = _tr("drill", "{n} new").format(n=fresh)
+        return translate("drill", "Nothing for today")
+    again = translate("drill", "{n} to see again").format(n=due)
+    new = translate("drill", "{n} new").format(n=fresh)
     return " · ".join(text for text, n in ((again, due), (new, fresh)) if n)
 
 
 def when_words(due: datetime | None, now: datetime) -> str:
     """When the next thing falls due."""
     if due is None:
-        return _tr("drill", "Nothing is waiting.")
+        return translate("drill", "Nothing is waiting.")
     local, today = due.astimezone(), now.astimezone()
     hour = f"{local:%H:%M}"
     days = (local.date() - today.date()).days
     if days <= 0:
-        return _tr("drill", "The next one is due at {hour}.").format(hour=hour)
+        return translate("drill", "The next one is due at {hour}.").format(hour=hour)
     if days == 1:
-        return _tr("drill", "The next one is due tomorrow at {hour}.").format(hour=hour)
-    return _tr("drill", "The next one is due in {n} days.").format(n=days)
+        return translate("drill", "The next one is due tomorrow at {hour}.").format(hour=hour)
+    return translate("drill", "The next one is due in {n} days.").format(n=days)
 
 
 def answer_words(character: Character, answer: Answer, language: Language) -> str:
     """A state by its label, a number with its unit, or "cannot tell"."""
     if answer is None:
-        return _tr("drill", "cannot tell")
+        return translate("drill", "cannot tell")
     if isinstance(answer, str):
         known = {state.id: state.label for state in character.states}
         return known.get(answer, answer)
@@ -72,15 +74,15 @@ def answer_words(character: Character, answer: Answer, language: Language) -> st
 def slip_words(slip: Slip, said: str, truth: str) -> str:
     """What was missed on one character."""
     if slip is Slip.NONE:
-        return _tr("drill", "Right: {truth}.").format(truth=truth)
+        return translate("drill", "Right: {truth}.").format(truth=truth)
     if slip is Slip.NOT_SEEN:
-        return _tr("drill", "It can be seen here: {truth}.").format(truth=truth)
+        return translate("drill", "It can be seen here: {truth}.").format(truth=truth)
     if slip is Slip.NUMBER:
-        sentence = _tr("drill", "You read {said}; the plate shows {truth}.")
+        sentence = translate("drill", "You read {said}; the plate shows {truth}.")
     elif slip is Slip.NEIGHBOUR:
-        sentence = _tr("drill", "One step off: you said “{said}”, and it shows “{truth}”.")
+        sentence = translate("drill", "One step off: you said “{said}”, and it shows “{truth}”.")
     else:
-        sentence = _tr("drill", "You said “{said}”, and it shows “{truth}”.")
+        sentence = translate("drill", "You said “{said}”, and it shows “{truth}”.")
     return sentence.format(said=said, truth=truth)
 
 
@@ -96,36 +98,38 @@ def fault_words(fault: Fault, key: Key, truth: str, teller: Character, looked: s
     """
     name, tells = name_of(key, truth), teller.name
     return {
-        Fault.NONE: _tr("drill", "Right: {name}, and by the character that tells."),
-        Fault.DETOUR: _tr("drill", "Right: {name}. The shorter way: look at {tells} first."),
-        Fault.LUCK: _tr(
+        Fault.NONE: translate("drill", "Right: {name}, and by the character that tells."),
+        Fault.DETOUR: translate("drill", "Right: {name}. The shorter way: look at {tells} first."),
+        Fault.LUCK: translate(
             "drill",
             "It is {name}, but {looked} does not show that: it is the same on both, or the key "
             "does not know it. Look at {tells}.",
         ),
-        Fault.WRONG_TAXON: _tr("drill", "It is {name}. What tells them apart is {tells}."),
-        Fault.GAVE_UP: _tr("drill", "{tells} does tell them apart: this is {name}."),
+        Fault.WRONG_TAXON: translate("drill", "It is {name}. What tells them apart is {tells}."),
+        Fault.GAVE_UP: translate("drill", "{tells} does tell them apart: this is {name}."),
     }[fault].format(name=name, tells=tells, looked=looked)
 
 
 def outcome_words(outcome: Outcome, said: str, carried: str, truth: str) -> str:
     """How the conclusion of a case stands."""
     return {
-        Outcome.RIGHT: _tr("drill", "Right. The findings carry exactly that: {carried}."),
-        Outcome.UNFINISHED: _tr(
+        Outcome.RIGHT: translate("drill", "Right. The findings carry exactly that: {carried}."),
+        Outcome.UNFINISHED: translate(
             "drill", "Left open too soon: there was more to see that would have told something."
         ),
-        Outcome.OVERSTATED: _tr(
+        Outcome.OVERSTATED: translate(
             "drill", "More than was seen: you concluded “{said}”, and the findings leave it open."
         ),
-        Outcome.UNDERSTATED: _tr(
+        Outcome.UNDERSTATED: translate(
             "drill", "It was decided already: the findings carry “{carried}”."
         ),
-        Outcome.MISREAD: _tr(
+        Outcome.MISREAD: translate(
             "drill",
             "Your findings carry “{carried}”, but something was misread: the truth is “{truth}”.",
         ),
-        Outcome.WRONG: _tr("drill", "You concluded “{said}”; the findings carry “{carried}”."),
+        Outcome.WRONG: translate(
+            "drill", "You concluded “{said}”; the findings carry “{carried}”."
+        ),
     }[outcome].format(said=said, carried=carried, truth=truth)
 
 
@@ -137,6 +141,6 @@ def verdict_words(kind: VerdictKind | str, language: Language) -> str:
 def share_words(interval: Interval, language: Language) -> str:
     """A share with its interval."""
     low, high = language.share(interval.low), language.share(interval.high)
-    return _tr("drill", "{share} ({low} to {high})").format(
+    return translate("drill", "{share} ({low} to {high})").format(
         share=language.share(interval.share), low=low, high=high
     )

@@ -2,6 +2,7 @@
 
 from collections import OrderedDict
 from collections.abc import Mapping
+from dataclasses import replace
 
 from idkey.drill.casework import RunCase, run_case, sure_eye
 from idkey.drill.exercises import NameState, TellPair, pair_choices
@@ -73,6 +74,7 @@ class Bench:
             one = individual(self.key, item, seed, self.sees)
             run = run_case(item, one, self.matrix(one.kind))
             ended = sure_eye(run)
+            run = replace(run, par=ended.par)
             is_open = ended.assessment.verdict.kind is VerdictKind.OPEN
             if not is_open and len(ended.looked) <= LONGEST:
                 return run

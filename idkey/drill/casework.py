@@ -42,6 +42,7 @@ class RunCase:
         case: Claim and findings so far.
         assessment: What they say.
         looked: Looks so far; the last one may be open.
+        par: Findings that a sure eye needs on this animal, always taking the best question.
         conclusion: What was concluded; None until then.
     """
 
@@ -51,6 +52,7 @@ class RunCase:
     case: Case
     assessment: Assessment
     looked: tuple[Looked, ...] = ()
+    par: int = 0
     conclusion: Conclusion | None = None
 
     @property
@@ -207,11 +209,6 @@ class RunCase:
         return tuple(one.sighting for one in self.looked if one.sighting is not None)
 
     @property
-    def par(self) -> int:
-        """Findings that a sure eye needs on this animal, always taking the best question."""
-        return len(sure_eye(self).looked)
-
-    @property
     def marks(self) -> CaseMarks:
         """How it went, as it is kept."""
         said = VerdictKind.OPEN if self.conclusion is None else self.conclusion.verdict
@@ -288,7 +285,7 @@ def sure_eye(run: RunCase) -> RunCase:
             break
         look = min(fresh.fair_ways(best), key=lambda one: one.effort)
         fresh = fresh.look(best, look).answer(fresh.individual.shown(best))
-    return fresh
+    return replace(fresh, par=len(fresh.looked))
 
 
 def _finding(at: Looked, said: Answer) -> Finding:

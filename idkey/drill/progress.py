@@ -193,7 +193,7 @@ def trend(trials: Sequence[Trial], block: int = 20) -> tuple[Accuracy, ...]:
     edges = list(range(0, len(trials), block))
     if len(edges) > 1 and len(trials) - edges[-1] < block / 2:
         edges.pop()
-    ends = [*edges[1:], len(trials)]
+    ends = [*edges[1:], len(trials)] if trials else []
     found = []
     for start, end in zip(edges, ends, strict=True):
         part = trials[start:end]

@@ -103,9 +103,9 @@ def _pair_table(sheet: Sheet, found: Attestation, language: Language) -> None:
     columns = (
         Column(head=language.say("Pair"), share=0.34),
         Column(head=language.say("Right"), share=0.12),
-        Column(head=language.say("Share right, 95 % interval"), share=0.17),
+        Column(head=language.say("95 % interval"), share=0.15),
         Column(head=language.say("Days"), share=0.17),
-        Column(head=language.say("Decided on"), share=0.2),
+        Column(head=language.say("Decided on"), share=0.22),
     )
     table(sheet, columns, [_pair_row(found, pair, language) for pair in found.pairs])
 
