@@ -4,6 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from idkey.figures.leaf import inset as leaf_inset
+from idkey.figures.leaf import tiles as leaf_tiles
 from idkey.figures.plan import Values
 from idkey.figures.plate_list import PlateSet, plate_files
 from idkey.figures.portrait import PLANS, plan_portrait
@@ -34,6 +36,7 @@ class Drawn:
 CATALOGUE: Mapping[str, Drawn] = {
     "large-dark-scorpions": Drawn(scorpion_tiles.TILES, scorpion_inset.inset),
     "red-kneed-tarantulas": Drawn(spider_tiles.AMERICAN, spider_inset.inset),
+    "kitchen-leaves": Drawn(leaf_tiles.TILES, leaf_inset.inset),
     "ornamental-tarantulas": Drawn(spider_tiles.ORNAMENTAL, spider_inset.inset),
 }
 """Drawings by key id."""

@@ -39,7 +39,7 @@ chart)."""
 COLOUR_LIMIT = 2.0
 """CIEDE2000 between the colour of a state and the colour drawn; rounding to bytes makes 0.5."""
 
-NO_FIGURE: dict[tuple[str, str], str] = {}
+NO_FIGURE = {("kitchen-leaves", "smell"): "a smell has no look"}
 """(key id, character id) of characters that cannot be drawn, with the reason."""
 
 

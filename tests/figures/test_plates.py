@@ -24,6 +24,8 @@ def test_each_body_plan_has_a_plate_from_above_and_one_from_below():
 def test_every_part_that_a_character_names_is_on_a_plate():
     for name in CATALOGUE:
         key = read_key(keys_folder() / name)
+        if not key.body_plan:
+            continue
         shown = {part.id for plate in read_plates(IMAGES, key.body_plan) for part in plate.parts}
 
         assert {c.part for c in key.characters if c.part} <= shown

@@ -30,7 +30,8 @@ from tests.figures.outline_reader import length_and_width, outline
 from tests.figures.raster import lab, pixels
 
 SCORPIONS = read_key(keys_folder() / "large-dark-scorpions")
-ALL = [read_key(keys_folder() / name) for name in CATALOGUE]
+READ = [read_key(keys_folder() / name) for name in CATALOGUE]
+ALL = [key for key in READ if key.body_plan]
 ANIMALS = [(key, taxon.id) for key in ALL for taxon in key.taxa]
 RATIOS = [
     (score.taxon, sex, (score.value.low + score.value.high) / 2)

@@ -96,7 +96,7 @@ def _pattern(size: float, shield: Shield) -> list[Item]:
             items.append(Patch(outline=ring.placed(place), colour=shield.eye_patches))
         if shield.lines:
             ring = smooth(
-                (0.06 + 0.12j, 0.12 + 0.14j, 0.17 + 0.5j, 0.12 + 0.94j, 0.07 + 0.93j, 0.1 + 0.5j)
+                (0.08 + 0.13j, 0.14 + 0.14j, 0.2 + 0.5j, 0.17 + 0.92j, 0.11 + 0.92j, 0.12 + 0.5j)
             )
             items.append(Patch(outline=ring.placed(place), colour=shield.lines))
     if shield.triangle:

@@ -6,10 +6,11 @@ from idkey.figures.drawing import Group, Item, Line, Part, Patch, group, placed
 from idkey.figures.fields import hair, hairs, scatter
 from idkey.figures.geometry import MIRROR, Place, Point, ellipse, mirrored, moved, smooth
 from idkey.figures.ink import EDGE, EDGE_WEIGHT, HAIR_WEIGHT, skin
+from idkey.figures.rod import rod
 from idkey.figures.spider.abdomen import Belly, abdomen_drawing, abdomen_outline, spinnerets_drawing
 from idkey.figures.spider.animal import Build, Coat, animal
 from idkey.figures.spider.body import Shield, jaws_drawing, shield_drawing
-from idkey.figures.spider.leg import PALP_SEGMENTS, SEGMENTS
+from idkey.figures.spider.leg import LEG_COURSES, PALP_COURSE, PALP_SEGMENTS, SEGMENTS
 from idkey.figures.spider.tones import (
     BLACK,
     BLUE,
@@ -26,7 +27,7 @@ from idkey.figures.spider.tones import (
 )
 from idkey.figures.tile import PLAIN, Colours, Rows, Tiles, tiles_of, tone
 
-_SIZE = 158.0
+_SIZE = 136.0
 _FRONT = moved(190 + 72j)
 
 SHIELDS: dict[str, Shield] = {
@@ -52,21 +53,36 @@ ORNATE: dict[str, Shield] = {
 """Carapaces of the ornamental key by state."""
 
 
+def _setting(size: float) -> list[Item]:
+    """What stands round a carapace: jaws, roots of the legs, start of the abdomen."""
+    belly = (0.96j, 0.12 + 0.97j, 0.3 + 1.08j, 0.34 + 1.2j, 1.2j)
+    ring = smooth(mirrored([p * size for p in belly]), sharp=(3, 5))
+    found: list[Item] = [Part(outline=ring, skin=PLAIN)]
+    for side in (Place(), MIRROR):
+        for course in (*reversed(list(LEG_COURSES.values())), PALP_COURSE):
+            start, knee = complex(*course[0]), complex(*course[1])
+            end = start + (knee - start) / abs(knee - start) * (
+                0.3 if course is PALP_COURSE else 0.42
+            )
+            root = rod(
+                side(start * 0.8 * size + 0.1j * size), side(end * size), 0.22 * size, 0.21 * size
+            )
+            found.append(Part(outline=root, skin=PLAIN))
+    return [*found, jaws_drawing(size, PLAIN)]
+
+
 def _shield(shield: Shield, _: Colours) -> Item:
-    drawn = group(
-        jaws_drawing(_SIZE, PLAIN),
-        group(shield_drawing(_SIZE, shield, name="subject")),
-    )
+    drawn = group(*_setting(_SIZE), shield_drawing(_SIZE, shield, name="subject"))
     return placed(drawn, _FRONT)
 
 
 def _two_tone(_: Colours) -> Item:
     """Two carapaces: the state covers two tints."""
-    small = 104.0
+    small = 70.0
     found: list[Item] = []
-    for tint, x in (("#a8a45e", 128), ("#7d6a86", 254)):
-        drawn = group(jaws_drawing(small, PLAIN), shield_drawing(small, Shield(skin=skin(tint))))
-        found.append(placed(drawn, moved(complex(x, 92))))
+    for tint, x in (("#a8a45e", 128), ("#7d6a86", 252)):
+        drawn = group(*_setting(small), shield_drawing(small, Shield(skin=skin(tint))))
+        found.append(placed(drawn, moved(complex(x, 106))))
     return group(*found)
 
 

@@ -1,0 +1,1 @@
+"""Parts of a leafy sprig, drawn from proportions."""
