@@ -9,9 +9,11 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
+from idkey.app.crash_guard import STANDS_MS, CrashGuard
+from idkey.app.errors_log import ErrorsLog
 from idkey.app.frame import Frame
 from idkey.app.jobs import Job, Jobs, Tick
-from idkey.app.messages import message_for
+from idkey.app.messages import Message, careful_start, message_for
 from idkey.app.theme import Scheme, Theme, add_fonts
 from idkey.app.translation import Translation, system_language
 from idkey.app.window_memory import WindowMemory, remembered
@@ -32,11 +34,15 @@ def run(argv: Sequence[str]) -> int:
     logging.basicConfig(level=logging.WARNING)
     app = QApplication.instance() or QApplication(["idkey", *argv])
     assert isinstance(app, QApplication)
+    log = ErrorsLog(places.data_folder() / "log")
+    log.watch()
     start = Start(app)
+    log.happened.connect(start.say)
     try:
         return app.exec()
     finally:
         start.close()
+        log.leave()
 
 
 class Start(QObject):
@@ -65,6 +71,8 @@ class Start(QObject):
         self.frame = Frame(self.theme, memory, folder)
         self.program: Program | None = None
         self._jobs = Jobs(threads=1, parent=self)
+        self._guard = CrashGuard(folder)
+        self._guard.begin()
         self.frame.show()
         QTimer.singleShot(0, self, self._open)
 
@@ -74,6 +82,15 @@ class Start(QObject):
         if self.program is not None:
             self.program.close()
             self.program = None
+            self._guard.done()
+
+    @Slot(object)
+    def say(self, message: Message) -> None:
+        """Tell the person something that concerns the whole program."""
+        if self.program is not None:
+            self.program.window.notice.say(message)
+        else:
+            self.frame.say(f"{message.problem} {message.remedy}")
 
     @Slot()
     def _open(self) -> None:
@@ -87,14 +104,21 @@ class Start(QObject):
         from idkey.app.program import Program
 
         self.program = Program(
-            self.frame, self.theme, self._translation, folders=_folders(), parts=parts
+            self.frame,
+            self.theme,
+            self._translation,
+            folders=_folders(),
+            parts=parts,
+            resume=not self._guard.careful,
         )
+        if self._guard.careful:
+            self.say(careful_start())
+        QTimer.singleShot(STANDS_MS, self, self._guard.done)
         self.opened.emit()
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:
-        message = message_for(error)
-        self.frame.say(f"{message.problem} {message.remedy}")
+        self.say(message_for(error))
 
 
 def _opened(tick: Tick) -> "Opened":  # on a pool thread

@@ -10,7 +10,7 @@ from idkey.errors import IdKeyError
 
 log = logging.getLogger(__name__)
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,8 +28,20 @@ def message_for(error: BaseException) -> Message:
     code = uuid.uuid4().hex[:6].upper()
     log.error("unexpected error %s", code, exc_info=error)
     return Message(
-        _tr("messages", "The program made a mistake and could not finish this step."),
-        _tr("messages", "Please try again; if it comes back, report code {code}.").format(
+        translate("messages", "The program made a mistake and could not finish this step."),
+        translate("messages", "Please try again; if it comes back, report code {code}.").format(
             code=code
+        ),
+    )
+
+
+def careful_start() -> Message:
+    """The message of a start that opened nothing again."""
+    return Message(
+        translate("messages", "The last starts of the program ended early."),
+        translate(
+            "messages",
+            "It opened without the cases that were on the bench. They are kept in the records: "
+            "open them again one after another.",
         ),
     )

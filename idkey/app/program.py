@@ -71,6 +71,7 @@ class Program(QObject):
         translation: The language of the window.
         folders: Where things are.
         parts: What was opened.
+        resume: Whether the cases that were open last time are opened again.
     """
 
     def __init__(
@@ -81,6 +82,7 @@ class Program(QObject):
         *,
         folders: Folders,
         parts: Opened,
+        resume: bool = True,
     ) -> None:
         super().__init__(frame)
         self._frame = frame
@@ -90,7 +92,8 @@ class Program(QObject):
         self.keeper = Keeper(parts.store, self)
         self.pictures = Pictures(folders.images, self)
         self.state = BenchState(parts.keys, self.keeper, self)
-        self.state.resume()
+        if resume:
+            self.state.resume()
         self._take_over_label()
         self.window = self._made_window()
         self.state.changed.connect(self._on_state_changed)

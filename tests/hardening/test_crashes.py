@@ -1,0 +1,167 @@
+"""A mistake of the program costs a step, not a case; a crash at every start locks nobody out."""
+
+import json
+import logging
+import os
+import re
+import stat
+from pathlib import Path
+
+import pytest
+
+from idkey.app.crash_guard import PATIENCE, CrashGuard
+from idkey.app.errors_log import FILE, LARGEST_BYTES, OLDER, ErrorsLog
+from tests.hardening.child import ran
+
+GOING_ON = """
+import json, sys
+from PySide6.QtCore import QObject, QTimer, Slot
+from PySide6.QtWidgets import QApplication
+from idkey.app import main
+from idkey.model.case import Claim
+
+class Fault(QObject):
+    @Slot()
+    def fail(self):
+        raise RuntimeError("planted, with nothing private in it")
+
+class Person(QObject):
+    def __init__(self):
+        super().__init__()
+        self.look = QTimer(self)
+        self.look.timeout.connect(self.work)
+        self.look.start(50)
+
+    @Slot()
+    def work(self):
+        start = next(s for s in starts if s)
+        if start.program is None:
+            return
+        self.look.stop()
+        program = start.program
+        program.state.claim(Claim(text="Emperor scorpion"))
+        QTimer.singleShot(0, fault.fail)
+        QTimer.singleShot(100, self.end)
+
+    @Slot()
+    def end(self):
+        program = starts[0].program
+        notice = program.window.notice.text
+        program.state.ask("telson_colour")
+        print(json.dumps({
+            "notice": notice,
+            "asked": program.state.session.asked,
+            "label": program.state.session.case.claim.text,
+        }), flush=True)
+        starts[0].frame.close()
+
+starts = []
+made = main.Start.__init__
+
+def keep(self, app):
+    made(self, app)
+    starts.append(self)
+
+main.Start.__init__ = keep
+app = QApplication(["idkey"])
+fault, person = Fault(), Person()
+sys.exit(main.run([]))
+"""
+
+STARTING = """
+import json, os, signal, sys
+from PySide6.QtWidgets import QApplication
+from idkey.app.main import Start
+from idkey.model.case import Claim
+
+def work():
+    program = start.program
+    session = program.state.session
+    if session.case.claim.text:  # the case that brings the program down
+        os.kill(os.getpid(), signal.SIGKILL)
+    row = program.keeper.store.recent(1)
+    print(json.dumps({
+        "cases": [one.label for one in row],
+        "open": len(session.open),
+        "notice": program.window.notice.text,
+        "faults": len(program.keeper.store.verify()),
+    }), flush=True)
+    program.state.claim(Claim(text="Emperor scorpion"))
+    program.keeper.flush()
+    start.frame.close()
+
+app = QApplication(["idkey"])
+start = Start(app)
+start.opened.connect(work)
+app.exec()
+start.close()
+"""
+
+
+@pytest.mark.slow
+def test_after_an_unexpected_error_the_program_goes_on_and_tells_its_code(tmp_path: Path):
+    ended = ran(GOING_ON, data=tmp_path)
+
+    assert ended.returncode == 0, ended.stderr
+    told = json.loads(ended.stdout.splitlines()[-1])
+    code = re.search(r"report code ([0-9A-F]{6})\.", told["notice"])
+    assert code, told
+    log = (tmp_path / "log" / FILE).read_text("utf-8")
+    assert code[1] in log
+    assert "RuntimeError: planted" in log
+    assert (told["label"], told["asked"]) == ("Emperor scorpion", "telson_colour")
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(os.name == "nt", reason="signals of Unix")
+def test_a_case_that_brings_down_every_start_is_not_opened_by_itself(tmp_path: Path):
+    first = json.loads(ran(STARTING, data=tmp_path).stdout)
+    killed = [ran(STARTING, data=tmp_path).returncode for _ in range(PATIENCE)]
+    careful = json.loads(ran(STARTING, data=tmp_path).stdout)
+
+    assert (first["notice"], first["cases"]) == ("", [])
+    assert killed == [-9] * PATIENCE
+    assert careful["cases"] == ["Emperor scorpion"]
+    assert careful["open"] == 1
+    assert "opened without the cases that were on the bench" in careful["notice"]
+    assert careful["faults"] == 0
+
+
+def test_a_start_that_came_to_something_is_forgotten(tmp_path: Path):
+    guard = CrashGuard(tmp_path)
+    guard.begin()
+    guard.done()
+
+    assert CrashGuard(tmp_path).failed == 0
+
+
+def test_starts_that_came_to_nothing_add_up_until_one_is_careful(tmp_path: Path):
+    seen = []
+    for _ in range(PATIENCE + 1):
+        guard = CrashGuard(tmp_path)
+        seen.append(guard.careful)
+        guard.begin()
+
+    assert seen == [False] * PATIENCE + [True]
+
+
+@pytest.mark.parametrize("text", ["", "{", "[]", '{"under_way": "many"}', '{"under_way": -4}'])
+def test_a_count_that_cannot_be_read_is_none(text: str, tmp_path: Path):
+    (tmp_path / "starts.json").write_text(text, "utf-8")
+
+    assert CrashGuard(tmp_path).failed == 0
+
+
+@pytest.mark.usefixtures("qapp")
+def test_the_log_turns_over_and_is_for_its_owner_alone(tmp_path: Path):
+    log = ErrorsLog(tmp_path / "log")
+    log.watch()
+
+    for _ in range(40):
+        logging.getLogger("idkey.test").error("x" * 100_000)
+    log.leave()
+
+    files = sorted((tmp_path / "log").glob(f"{FILE}*"))
+    assert len(files) == OLDER + 1
+    assert max(file.stat().st_size for file in files) <= LARGEST_BYTES
+    assert os.name == "nt" or {stat.S_IMODE(f.stat().st_mode) for f in files} == {0o600}
