@@ -77,12 +77,13 @@ class PhotoCanvas(QWidget):
         return QSize(480, 360)
 
     def show_picture(self, levels: Levels | None) -> None:
-        """Show another picture whole; None for none. The same one again changes nothing."""
+        """Show another picture whole, or none; the same one again changes nothing."""
         if levels is self._levels and levels is not None:
             return
         self._levels, self._hand = levels, None
         if levels is not None:
-            self._hand = Hand(sketch=None, sight=Sight.whole(levels.size, self._room()))
+            hand = Hand(sketch=None, sight=Sight.whole(levels.size, self._room()))
+            self._hand = hand.focused() if self.hasFocus() else hand
         self.update()
 
     def show_sketch(self, sketch: Sketch, names: Mapping[Pen, str]) -> None:
@@ -106,7 +107,7 @@ class PhotoCanvas(QWidget):
             self.update()
 
     def zoom(self, factor: float) -> None:
-        """Larger or smaller about the crosshair, or about the middle."""
+        """Larger or smaller."""
         if self._hand is not None:
             self._take(self._hand.zoomed(factor))
 
@@ -158,13 +159,14 @@ class PhotoCanvas(QWidget):
     def _draw_empty(self, painter: QPainter) -> None:
         margin = self._theme.px(24)
         frame = QRectF(self.rect()).adjusted(margin, margin, -margin, -margin)
+        inner = frame.adjusted(margin, margin, -margin, -margin)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(self._theme.colour("outline"), 1.5, Qt.PenStyle.DashLine))
         painter.drawRoundedRect(frame, 12, 12)
         painter.setPen(self._theme.colour("soft"))
         painter.setFont(self._theme.font(15))
         flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-        painter.drawText(frame.adjusted(24, 24, -24, -24), int(flags), self.empty_words)
+        painter.drawText(inner, int(flags), self.empty_words)
 
     def _draw_marks(self, painter: QPainter, levels: Levels, hand: Hand) -> None:
         pen = MarkPainter(painter, hand.sight, self._theme)
@@ -290,11 +292,9 @@ class PhotoCanvas(QWidget):
 
     def _point(self, event: QMouseEvent) -> Point:
         assert self._hand is not None
-        place = (event.position().x(), event.position().y())
-        return self._hand.sight.inside(self._hand.sight.in_picture(place))
+        sight, place = self._hand.sight, event.position()
+        return sight.inside(sight.in_picture((place.x(), place.y())))
 
     def _far(self, event: QMouseEvent) -> float:
-        if self._pressed is None:
-            return 0.0
-        step = event.position() - self._pressed
+        step = event.position() - (self._pressed or event.position())
         return math.hypot(step.x(), step.y())

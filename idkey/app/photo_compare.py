@@ -59,6 +59,11 @@ class CompareSide(QWidget):
         self.choice.activated.connect(self._on_choice_activated)
         self.canvas.looked.connect(self._on_canvas_looked)
 
+    @property
+    def busy(self) -> bool:
+        """Whether a picture is being read."""
+        return self._jobs.busy
+
     def close_work(self) -> None:
         """Let go of work under way."""
         self._jobs.close()

@@ -55,11 +55,11 @@ class LookPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        parts: tuple[QWidget, ...] = (self._next, self.distances, self.said, self.warned)
-        if self._colours:
-            parts = (self._next, self.pens, self.reference, self.moulted, *parts[1:])
-        for part in parts:
+        asked = (self.pens, self.reference, self.moulted, self.distances)
+        for part in (self._next, *asked, self.said, self.warned):
             column.addWidget(part)
+        for part in asked:
+            part.setVisible(self._colours)
         self.pens.chosen.connect(self._on_pen_chosen)
         self.reference.activated.connect(self._on_reference_activated)
         self.moulted.toggled.connect(self._on_moulted_toggled)
@@ -129,7 +129,7 @@ class LookPanel(QWidget):
     @Slot(int)
     def _on_reference_activated(self, row: int) -> None:
         if self._sketch is not None:
-            marks = replace(self._sketch.marks, reference=self.reference.itemData(row))
+            marks = replace(self._sketch.marks, reference=Neutral(self.reference.itemData(row)))
             self.sketched.emit(replace(self._sketch, marks=marks))
 
     @Slot(bool)

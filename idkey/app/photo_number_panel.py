@@ -103,10 +103,8 @@ class LinesPanel(QWidget):
         column.addWidget(self.pens)
         column.addWidget(self._lengths)
         column.addWidget(self.bent)
-        if self._measures:
-            column.addSpacing(6)
-            column.addWidget(caption(self.tr("Length of the ruler line"), "overline"))
-            column.addLayout(self._ruler_row())
+        column.addSpacing(6)
+        column.addWidget(self._ruler_row())
         for name, part, line in (
             (self.tr("The part leans away from the camera"), self.tilt, self._tilt_line),
             (
@@ -121,11 +119,10 @@ class LinesPanel(QWidget):
             column.addWidget(part)
             column.addWidget(line)
 
-    def _ruler_row(self) -> QHBoxLayout:
-        px = self._desk.theme.px
+    def _ruler_row(self) -> QWidget:
+        px, unit = self._desk.theme.px, self._character.unit
         self.ruler.setMaximumWidth(px(90))
         self.ruler_error.setMaximumWidth(px(70))
-        unit = self._character.unit
         self.ruler.setAccessibleName(
             self.tr("Length of the ruler line in {unit}").format(unit=unit)
         )
@@ -137,7 +134,13 @@ class LinesPanel(QWidget):
         for part in (self.ruler, QLabel("±"), self.ruler_error, QLabel(unit)):
             row.addWidget(part)
         row.addStretch(1)
-        return row
+        asked = QWidget()
+        whole = QVBoxLayout(asked)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(caption(self.tr("Length of the ruler line"), "overline"))
+        whole.addLayout(row)
+        asked.setVisible(self._measures)
+        return asked
 
     def _asked(
         self, name: str, values: type[E], words: Callable[[E], str]

@@ -159,10 +159,10 @@ def opened(shelf: PictureShelf, picture_id: str) -> Loaded:  # on a pool thread
 
 
 def alternated(sketch: Sketch, before: Sketch, character: Character) -> Sketch:
-    """After a finished line, the pen of the line that was drawn less often."""
+    """After a finished line, the pen of the line that was drawn less often, or the first."""
     lines, others = len(sketch.marks.lines), len(sketch.marks.others)
     grown = lines + others > len(before.marks.lines) + len(before.marks.others)
-    if not grown or character.kind not in (Kind.RATIO, Kind.MEASUREMENT) or lines == others:
+    if not grown or character.kind not in (Kind.RATIO, Kind.MEASUREMENT):
         return sketch
     return replace(sketch, pen=Pen.OTHER if others < lines else Pen.LINE)
 

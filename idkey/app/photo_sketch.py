@@ -146,7 +146,7 @@ class Sketch:
             return replace(self, marks=replace(self.marks, spots=spots), chosen=ref)
         if ref.pen.boxes:
             corners = self._corners(ref.pen)
-            box = _box(corners[1 - ref.point], point)
+            box = _box(corners[1 - ref.point], _apart(corners[1 - ref.point], point, ref.point))
             marks = (
                 replace(self.marks, patch=box)
                 if ref.pen is Pen.PATCH
@@ -222,6 +222,13 @@ class Sketch:
 def _box(one: Point, other: Point) -> Box:
     left, top = min(one[0], other[0]), min(one[1], other[1])
     return left, top, abs(one[0] - other[0]), abs(one[1] - other[1])
+
+
+def _apart(fixed: Point, point: Point, corner: int) -> Point:
+    """The point, kept on its side of the fixed corner: a box does not turn inside out."""
+    if corner:
+        return max(point[0], fixed[0] + LEAST_SIDE), max(point[1], fixed[1] + LEAST_SIDE)
+    return min(point[0], fixed[0] - LEAST_SIDE), min(point[1], fixed[1] - LEAST_SIDE)
 
 
 def _swapped(stroke: Stroke, number: int, point: Point) -> Stroke:

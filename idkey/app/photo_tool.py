@@ -28,7 +28,7 @@ from idkey.app.photo_sight import Sight
 from idkey.app.photo_sketch import Pen
 from idkey.app.photo_state import PhotoState
 from idkey.model.case import Finding
-from idkey.model.character import Character
+from idkey.model.character import Character, Look
 from idkey.model.key import Key
 from idkey.photo.shelf import PictureShelf
 
@@ -175,12 +175,16 @@ class PhotoTool(PhotoLayout):
 
     @Slot()
     def _on_result_taken(self) -> None:
-        self._tell(self.state.finding(self.looks.currentData()))
+        self._tell(self.state.finding(self._look))
 
     @Slot(object)
     def _on_strip_named(self, states: tuple[str, ...]) -> None:
         if states:
-            self._tell(self.state.finding(self.looks.currentData(), states))
+            self._tell(self.state.finding(self._look, states))
+
+    @property
+    def _look(self) -> Look:
+        return Look(self.looks.currentData())  # the list hands enums back as plain text
 
     def _tell(self, finding: Finding | None) -> None:
         if finding is not None:

@@ -11,6 +11,9 @@ from idkey.photo.marks import Marks, text_of
 
 PER_CENT = "%"
 
+UNLIKE = 1.3
+"""How many times longer than another a repeat may be; beyond, it is another line."""
+
 
 def line_names(character: Character) -> tuple[str, str]:
     """What the two lines are called: upper and lower of a ratio, or the line and the ruler.
@@ -42,6 +45,8 @@ def measured(marks: Marks, character: Character, picture: Picture) -> Measured |
     lines, others = _drawn(marks.lines), _drawn(marks.others)
     if not lines or not others or not character.kind.numeric:
         return None
+    for name, strokes in zip(line_names(character), (lines, others), strict=True):
+        _check_repeats(name, strokes)
     setting = marks.setting(picture.width, picture.height)
     try:
         if character.kind is Kind.RATIO:
@@ -116,6 +121,16 @@ def rounded(found: Measured) -> tuple[str, str]:
     exact = f"{spread:.1e}"
     places = max(0, 1 - int(exact[exact.index("e") + 1 :]))
     return f"{found.value:.{places}f}", f"{spread:.{places}f}"
+
+
+def _check_repeats(name: str, strokes: tuple[Stroke, ...]) -> None:
+    lengths = [length_px(stroke) for stroke in strokes]
+    if max(lengths) > UNLIKE * min(lengths):
+        raise PictureError(
+            f"The repeats of “{name}” are {min(lengths):.0f} to {max(lengths):.0f} pixels long: "
+            "they cannot be the same line.",
+            "Choose a point of the wrong one and remove it.",
+        )
 
 
 def _drawn(strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:

@@ -78,6 +78,13 @@ def test_a_line_too_short_to_click_is_refused_in_words():
     assert "nearer" in refused.value.remedy
 
 
+def test_repeats_that_are_different_lines_are_refused_in_words():
+    drawn = marks(lines=(LONG, SHORT), others=(SHORT,))
+
+    with pytest.raises(PictureError, match="“length” are 200 to 600 pixels long"):
+        measured(drawn, SLIMNESS, PICTURE)
+
+
 def test_a_finding_carries_the_number_its_uncertainty_the_look_the_picture_and_the_marks():
     drawn = marks("claw_slimness", lines=(LONG,), others=(SHORT,))
     found = measured(drawn, SLIMNESS, PICTURE)
