@@ -17,7 +17,7 @@ measurement (JCGM 100:2008, clause 6.3.3) takes it.
 """
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class Kappa:
     """Cohen's kappa with its interval.
 
@@ -66,22 +66,15 @@ def kappa_of(table: Sequence[Sequence[int]], confidence: float = 0.95) -> Kappa 
     shares = [[count / total for count in row] for row in table]
     first = [sum(row) for row in shares]
     second = [sum(row[j] for row in shares) for j in range(size)]
-    observed = sum(shares[i][i] for i in range(size))
     expected = sum(a * b for a, b in zip(first, second, strict=True))
     if 1 - expected < 1e-12:
         return None
+    observed = sum(shares[i][i] for i in range(size))
     kappa = (observed - expected) / (1 - expected)
     error = _error(shares, (first, second), kappa, expected) / sqrt(total)
     half = NormalDist().inv_cdf((1 + confidence) / 2) * error
-    return Kappa(
-        pairs=total,
-        observed=observed,
-        expected=expected,
-        kappa=kappa,
-        error=error,
-        low=max(-1.0, kappa - half),
-        high=min(1.0, kappa + half),
-    )
+    low, high = max(-1.0, kappa - half), min(1.0, kappa + half)
+    return Kappa(total, observed, expected, kappa, error, low, high)
 
 
 def kappa_between(pairs: Iterable[tuple[Hashable, Hashable]]) -> Kappa | None:

@@ -120,7 +120,7 @@ def _engine(url: URL, place: str, wait_seconds: float) -> Engine:
             pool_pre_ping=True,
             connect_args={"options": limits, "connect_timeout": max(2, int(wait_seconds))},
         )
-    except ModuleNotFoundError as err:
+    except ImportError as err:  # the driver, or the system library it stands on
         raise StoreError(
             f"The record book {place} needs the PostgreSQL driver, which is not installed.",
             "Install it with: pip install 'idkey[postgres]'",

@@ -12,7 +12,7 @@ from idkey.store.content import opened
 from idkey.store.record import StoredCase, VerdictSummary, revision_of
 from idkey.store.schema import cases, chain
 
-_BATCH = 200
+_BATCH = 50
 
 Judge = Callable[[Case], VerdictSummary]
 """Judges a case with the key as it is now."""

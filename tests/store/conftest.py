@@ -37,13 +37,20 @@ def clock() -> Clock:
 @pytest.fixture(scope="session")
 def empty_database() -> Iterator[Callable[[], str]]:
     """Gives the address of an empty database on a real server; each call empties it again."""
-    pytest.importorskip("psycopg", reason="PostgreSQL's driver or its libpq is not installed")
     try:
-        with server() as folder:
+        with server() as folder:  # first: installing it brings what the driver needs
+            need_driver()
             address = f"postgresql://idkey@/postgres?host={folder}"
             yield lambda: emptied(address)
     except NoServer as reason:
         pytest.skip(str(reason))
+
+
+def need_driver() -> None:
+    """Skip where PostgreSQL's driver cannot be used."""
+    pytest.importorskip(
+        "psycopg", reason="PostgreSQL's driver or its libpq is missing", exc_type=ImportError
+    )
 
 
 def emptied(address: str) -> str:

@@ -1,12 +1,13 @@
 """Programs killed while they write, and programs that write at once: nothing safe is lost."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
 from tests.store.killing import acknowledged, killed, missing, writer
 
-SAVES = 60
+SAVES = 40
 
 
 @pytest.mark.slow
@@ -20,8 +21,10 @@ def test_kill_9_during_200_random_writes_loses_nothing_that_was_acknowledged(tmp
 
 
 @pytest.mark.slow
-def test_counters_killed_while_they_write_leave_a_shared_book_whole(place: Path | str):
-    toll = killed(place, writes=20, kills_wanted=2)
+def test_counters_killed_while_they_write_leave_a_shared_book_whole(
+    empty_database: Callable[[], str],
+):
+    toll = killed(empty_database(), writes=20, kills_wanted=2)
 
     assert toll.lost == ()
     assert toll.faults == 0
