@@ -21,7 +21,7 @@ def test_kill_9_during_200_random_writes_loses_nothing_that_was_acknowledged(tmp
 
 
 @pytest.mark.slow
-def test_counters_killed_while_they_write_leave_a_shared_book_whole(
+def test_counters_killed_while_writing_leave_a_shared_book_whole(
     empty_database: Callable[[], str],
 ):
     toll = killed(empty_database(), writes=20, kills_wanted=2)
