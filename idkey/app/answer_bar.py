@@ -9,7 +9,7 @@ from idkey.app.answer import Answer
 from idkey.app.captions import KeyButton
 from idkey.app.choice import Choice
 from idkey.app.desk import Desk
-from idkey.app.flow import FlowLayout
+from idkey.app.flow import FlowRow
 from idkey.app.segments import Segments
 from idkey.app.words import upper_first
 from idkey.model.case import Certainty
@@ -105,14 +105,14 @@ class AnswerBar(QWidget):
         sure.addWidget(self._looks)
         sure.addStretch(1)
         sure.addWidget(self._note_it)
-        other = FlowLayout(gap=8)
+        other = FlowRow(gap=8)
         for part in (self._several, self._none, self._unseen, self._remark):
-            other.addWidget(part)
+            other.add(part)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
         column.addLayout(sure)
-        column.addLayout(other)
+        column.addWidget(other)
         column.addWidget(self.note)
         self.note.hide()
 

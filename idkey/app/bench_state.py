@@ -9,6 +9,7 @@ from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.keeper import Keeper
 from idkey.app.key_library import KeyLibrary
 from idkey.app.reasoner import Reasoned, Reasoner
+from idkey.app.place import kept_place, place_of
 from idkey.app.session import Mode, Session
 from idkey.engine import walk
 from idkey.engine.labels import match_labels
@@ -110,23 +111,20 @@ class BenchState(QObject):
 
     def resume(self) -> None:
         """Go back to the case, the question and the tray of the last time."""
-        place = self.keeper.setting(PLACE)
-        here, tray = str(place.get("case", "")), []
-        for case_id in map(str, place.get("open", ())):
-            session = self._shelf.known(case_id)
+        place = kept_place(self.keeper.setting(PLACE))
+        tray = []
+        for left in place.tray:
+            session = self._shelf.known(left.case)
             if session is not None:
-                self._shelf.put(session)
-                tray.append(case_id)
-        key = str(place.get("key", self.session.key.id))
-        if here in tray:
-            session = self._shelf.session(here)
+                asked = left.asked if left.asked in session.key.character else ""
+                self._shelf.put(replace(session, asked=asked, mode=left.mode))
+                tray.append(left.case)
+        if place.case in tray:
+            session = self._shelf.session(place.case)
         else:
-            session = self._shelf.fresh(key, case_id=here, by=self._initials)
+            session = self._shelf.fresh(place.key, case_id=place.case, by=self._initials)
             tray.append(session.case.id)
-        asked, mode = str(place.get("asked", "")), str(place.get("mode", ""))
-        asked = asked if asked in session.key.character else ""
-        going = Mode.COUPLETS if mode == Mode.COUPLETS else Mode.FREE
-        self._show(replace(session, open=tuple(tray), asked=asked, mode=going))
+        self._show(replace(session, open=tuple(tray)))
 
     def type_label(self, text: str) -> None:
         """Note what is being typed on the tag, before it is confirmed."""
@@ -268,21 +266,12 @@ class BenchState(QObject):
         tray = self.session.open
         if self.session.blank:
             tray = tuple(case_id for case_id in tray if case_id != self.session.case.id)
-        else:
-            self._shelf.put(self.session)
+            self._shelf.drop(self.session.case.id)
         here = session.case.id
         self._show(replace(session, open=tray if here in tray else (*tray, here)))
 
     def _show(self, session: Session) -> None:
         self.session = session
-        self.keeper.put_setting(
-            PLACE,
-            {
-                "case": session.case.id,
-                "key": session.key.id,
-                "asked": session.asked,
-                "mode": session.mode.value,
-                "open": list(session.open),
-            },
-        )
+        self._shelf.put(session)
+        self.keeper.put_setting(PLACE, place_of(session, self._shelf.standing()))
         self.changed.emit(session)

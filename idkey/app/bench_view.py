@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QPoint, Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from idkey.app.bench_state import BenchState
 from idkey.app.claim_view import ClaimView
@@ -16,12 +16,17 @@ from idkey.app.session import Session
 from idkey.app.verdict_view import VerdictView
 from idkey.model.case import Claim
 
-NARROW = 1080
-"""Below this width in pixels, what is least needed is left out."""
+STACKED = 820
+"""Below this width at 100 % text the areas stand one below the other, in pixels."""
+
+_ANY = 16_777_215  # QWIDGETSIZE_MAX
 
 
 class BenchView(QWidget):
     """Shows the session of a state; every area says what the person wants, the state does it.
+
+    Where there is little room for the size of the text, the areas stand one below the other
+    and the bench scrolls.
 
     Args:
         state: The state of the bench.
@@ -39,6 +44,9 @@ class BenchView(QWidget):
         self.middle = Middle(state, desk)
         self.lineup = LineupView(desk)
         self.ledger = LedgerView(desk)
+        self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._scroll = QScrollArea()
         self._lay_out()
         self._large = LargePictures(desk, self)
         self.offers = Offers(desk.theme, self)
@@ -62,6 +70,11 @@ class BenchView(QWidget):
         self.ledger.show_session(session)
         self.middle.show_session(session)
 
+    @property
+    def overflow(self) -> int:
+        """How far the bench has to scroll to be seen whole, in pixels."""
+        return self._scroll.verticalScrollBar().maximum()
+
     def areas(self) -> tuple[QWidget, ...]:
         """Where F6 goes, in order."""
         return (
@@ -82,11 +95,7 @@ class BenchView(QWidget):
             self.middle.focus_answer()
         else:
             areas[place].setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    def search_questions(self) -> None:
-        """Put the cursor into the search of the other questions."""
-        self.middle.show_questions()
-        self.middle.others.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self._scroll.ensureWidgetVisible(areas[place])
 
     def look_at_animal(self) -> None:
         """Go to the question; on an empty bench this says that there is no label."""
@@ -98,27 +107,48 @@ class BenchView(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give each area what it needs at this width."""
         super().resizeEvent(event)
-        theme = self._desk.theme
-        wide = min(max(theme.px(276), self.width() // 4), theme.px(400))
-        self.lineup.setFixedWidth(min(wide, self.width() // 3))
-        self.claim.setFixedWidth(min(theme.px(360), self.width() * 2 // 5))
-        self.middle.bar.make_narrow(self.width() < theme.px(NARROW))
+        self._arrange()
+
+    def _arrange(self) -> None:
+        px = self._desk.theme.px
+        stacked = self.width() < px(STACKED)
+        way = QBoxLayout.Direction
+        direction = way.TopToBottom if stacked else way.LeftToRight
+        self._top.setDirection(direction)
+        self._body.setDirection(direction)
+        if stacked:
+            self.claim.setFixedWidth(min(px(360), self.width() - 32))
+            self.lineup.setMinimumSize(0, px(300))
+            self.lineup.setMaximumWidth(_ANY)
+            self.middle.setMinimumHeight(px(430))
+        else:
+            self.claim.setFixedWidth(min(px(360), max(self.width() * 3 // 10, px(288))))
+            self.lineup.setMinimumHeight(0)
+            self.lineup.setFixedWidth(min(max(px(276), self.width() // 4), px(400)))
+            self.middle.setMinimumHeight(min(px(330), self.height() // 2))
 
     def _lay_out(self) -> None:
-        top = QHBoxLayout()
-        top.setSpacing(16)
-        top.addWidget(self.claim)
-        top.addWidget(self.verdict, 1)
-        body = QHBoxLayout()
-        body.setSpacing(12)
-        body.addWidget(self.middle, 1)
-        body.addWidget(self.lineup)
-        whole = QVBoxLayout(self)
+        self._top.setSpacing(16)
+        self._top.addWidget(self.claim, 0, Qt.AlignmentFlag.AlignTop)
+        self._top.addWidget(self.verdict, 1)
+        self._body.setSpacing(12)
+        self._body.addWidget(self.middle, 1)
+        self._body.addWidget(self.lineup)
+        floor = QWidget()
+        floor.setProperty("pane", "ground")
+        whole = QVBoxLayout(floor)
         whole.setContentsMargins(16, 12, 16, 12)
         whole.setSpacing(12)
-        whole.addLayout(top)
-        whole.addLayout(body, 1)
+        whole.addLayout(self._top)
+        whole.addLayout(self._body, 1)
         whole.addWidget(self.ledger)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(floor)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self._scroll)
 
     def _connect(self) -> None:
         state, middle = self._state, self.middle

@@ -33,6 +33,10 @@ class CaseShelf:
         """Keep a session of the tray."""
         self._standing[session.case.id] = session
 
+    def standing(self) -> tuple[Session, ...]:
+        """The sessions that are kept, in no order."""
+        return tuple(self._standing.values())
+
     def drop(self, case_id: str) -> None:
         """Forget a session; its case stays in the record book."""
         self._standing.pop(case_id, None)

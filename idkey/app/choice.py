@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtWidgets import QComboBox, QWidget
 
 from idkey.app.theme import Theme
 
@@ -32,22 +32,27 @@ class Choice(QComboBox):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the list, and a chevron."""
         super().paintEvent(event)
-        px = self._theme.px
-        x = px(14) if self.isRightToLeft() else self.width() - px(14)
-        y, arm = self.height() / 2, px(4)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        pen = QPen(self._theme.colour("soft"), 1.6)
-        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
-        painter.setPen(pen)
-        points = [
-            QPointF(x - arm, y - arm / 2),
-            QPointF(x, y + arm / 2),
-            QPointF(x + arm, y - arm / 2),
-        ]
-        painter.drawPolyline(QPolygonF(points))
-        painter.end()
+        draw_chevron(self, self._theme)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Let the pane scroll: a choice is not changed in passing."""
         event.ignore()
+
+
+def draw_chevron(over: QWidget, theme: Theme) -> None:
+    """Draw the mark of a drop-down list at the end of a widget, while it is painted."""
+    px = theme.px
+    x = px(14) if over.isRightToLeft() else over.width() - px(14)
+    y, arm = over.height() / 2, px(4)
+    painter = QPainter(over)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    pen = QPen(theme.colour("soft"), 1.6)
+    pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+    painter.setPen(pen)
+    points = [
+        QPointF(x - arm, y - arm / 2),
+        QPointF(x, y + arm / 2),
+        QPointF(x + arm, y - arm / 2),
+    ]
+    painter.drawPolyline(QPolygonF(points))
+    painter.end()

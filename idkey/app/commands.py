@@ -5,7 +5,7 @@ from enum import StrEnum
 
 from PySide6.QtCore import QCoreApplication
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 class Group(StrEnum):
@@ -75,43 +75,43 @@ COMMANDS = (
 def group_title(group: Group) -> str:
     """The title of a group in the language of the window."""
     return {
-        Group.CASE: _tr("commands", "Case"),
-        Group.EDIT: _tr("commands", "Edit"),
-        Group.GO: _tr("commands", "Go"),
-        Group.VIEW: _tr("commands", "View"),
+        Group.CASE: translate("commands", "Case"),
+        Group.EDIT: translate("commands", "Edit"),
+        Group.GO: translate("commands", "Go"),
+        Group.VIEW: translate("commands", "View"),
     }[group]
 
 
 def _titles() -> dict[str, str]:
     return {
-        "new_case": _tr("commands", "New case"),
-        "sample": _tr("commands", "Sample case"),
-        "next_case": _tr("commands", "Next case"),
-        "previous_case": _tr("commands", "Previous case"),
-        "copy_claim": _tr("commands", "More animals with this label"),
-        "leave_case": _tr("commands", "Put the case away"),
-        "rationale": _tr("commands", "Write the rationale"),
-        "menu": _tr("commands", "Menu"),
-        "quit": _tr("commands", "Quit"),
-        "undo": _tr("commands", "Undo"),
-        "redo": _tr("commands", "Redo"),
-        "label": _tr("commands", "Write the label"),
-        "unlabelled": _tr("commands", "Go to the question"),
-        "reasons": _tr("commands", "Reasons behind the verdict"),
-        "mixups": _tr("commands", "What is sold under this label"),
-        "next_area": _tr("commands", "Next area"),
-        "previous_area": _tr("commands", "Previous area"),
-        "couplets": _tr("commands", "Change between couplets and free choice"),
-        "compare": _tr("commands", "Compare taxa"),
-        "search": _tr("commands", "Search the questions"),
-        "palette": _tr("commands", "Find anything"),
-        "larger": _tr("commands", "Larger text"),
-        "smaller": _tr("commands", "Smaller text"),
-        "usual_size": _tr("commands", "Usual text size"),
-        "light": _tr("commands", "Light colours"),
-        "dark": _tr("commands", "Dark colours"),
-        "system": _tr("commands", "Colours of the system"),
-        "english": _tr("commands", "English"),
-        "german": _tr("commands", "Deutsch"),
-        "full_screen": _tr("commands", "Full screen"),
+        "new_case": translate("commands", "New case"),
+        "sample": translate("commands", "Sample case"),
+        "next_case": translate("commands", "Next case"),
+        "previous_case": translate("commands", "Previous case"),
+        "copy_claim": translate("commands", "More animals with this label"),
+        "leave_case": translate("commands", "Put the case away"),
+        "rationale": translate("commands", "Write the rationale"),
+        "menu": translate("commands", "Menu"),
+        "quit": translate("commands", "Quit"),
+        "undo": translate("commands", "Undo"),
+        "redo": translate("commands", "Redo"),
+        "label": translate("commands", "Write the label"),
+        "unlabelled": translate("commands", "Go to the question"),
+        "reasons": translate("commands", "Reasons behind the verdict"),
+        "mixups": translate("commands", "What is sold under this label"),
+        "next_area": translate("commands", "Next area"),
+        "previous_area": translate("commands", "Previous area"),
+        "couplets": translate("commands", "Change between couplets and free choice"),
+        "compare": translate("commands", "Compare taxa"),
+        "search": translate("commands", "Search the questions"),
+        "palette": translate("commands", "Find anything"),
+        "larger": translate("commands", "Larger text"),
+        "smaller": translate("commands", "Smaller text"),
+        "usual_size": translate("commands", "Usual text size"),
+        "light": translate("commands", "Light colours"),
+        "dark": translate("commands", "Dark colours"),
+        "system": translate("commands", "Colours of the system"),
+        "english": translate("commands", "English"),
+        "german": translate("commands", "Deutsch"),
+        "full_screen": translate("commands", "Full screen"),
     }

@@ -34,6 +34,11 @@ class Deeper(QObject):
         self._wanted: Session | None = None
         self._diagnoses: dict[tuple[int, str], Diagnosis] = {}
 
+    @property
+    def busy(self) -> bool:
+        """Whether something is being worked out."""
+        return self._jobs.busy
+
     def close(self) -> None:
         """Let go of work under way."""
         self._jobs.close()

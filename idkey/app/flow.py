@@ -1,105 +1,104 @@
 """Widgets side by side that break into the next row where they do not fit."""
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtCore import QEvent, QPoint, QRect, QSize
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
 
-class FlowLayout(QLayout):
+class FlowRow(QWidget):
     """Lays widgets out like words; the height follows the width.
 
+    It is a widget, not a layout: a layout written in Python must return "none" at its end, and
+    each such return costs a reference in some versions of the binding.
+
     Args:
-        parent: The widget that is laid out.
         gap: Space between widgets and between rows, in pixels.
     """
 
-    def __init__(self, parent: QWidget | None = None, gap: int = 8) -> None:
-        super().__init__(parent)
-        self._items: list[QLayoutItem] = []
+    def __init__(self, gap: int = 8) -> None:
+        super().__init__()
         self._gap = gap
-        self.setContentsMargins(0, 0, 0, 0)
+        self._parts: list[QWidget] = []
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
-    def addItem(self, item: QLayoutItem) -> None:
-        """Put an item at the end."""
-        self._items.append(item)
-
-    def count(self) -> int:
-        """How many items there are."""
-        return len(self._items)
-
-    def itemAt(self, index: int) -> QLayoutItem | None:
-        """The item at a place; None beyond the end."""
-        return self._items[index] if 0 <= index < len(self._items) else None
-
-    def takeAt(self, index: int) -> QLayoutItem | None:
-        """Take an item out."""
-        return self._items.pop(index) if 0 <= index < len(self._items) else None
+    def add(self, part: QWidget) -> None:
+        """Put a widget at the end."""
+        part.setParent(self)
+        self._parts.append(part)
+        part.installEventFilter(self)
+        part.show()
+        self._arrange()
 
     def clear(self) -> None:
         """Delete all widgets."""
-        while self._items:
-            widget = self._items.pop().widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
-        self.invalidate()
-
-    def expandingDirections(self) -> Qt.Orientation:
-        """None: it takes the room its widgets need."""
-        return Qt.Orientation(0)
-
-    def hasHeightForWidth(self) -> bool:
-        """Narrower is higher."""
-        return True
+        for part in self._parts:
+            part.removeEventFilter(self)
+            part.hide()
+            part.deleteLater()
+        self._parts = []
+        self._arrange()
 
     def heightForWidth(self, width: int) -> int:
         """Height of all rows at a width."""
-        return self._arranged(QRect(0, 0, width, 0), move=False)
-
-    def setGeometry(self, rect: QRect) -> None:
-        """Move the widgets into `rect`."""
-        super().setGeometry(rect)
-        self._arranged(rect, move=True)
+        return self._arranged(width, move=False)
 
     def sizeHint(self) -> QSize:
-        """All in one row."""
-        hints = [item.sizeHint() for item in self._items if not item.isEmpty()]
-        wide = sum(hint.width() + self._gap for hint in hints)
-        return QSize(wide, max((hint.height() for hint in hints), default=0))
+        """All in one row, or the rows at the width there is."""
+        wide = self.width() if self.isVisible() else 600
+        return QSize(wide, self.heightForWidth(wide))
 
-    def minimumSize(self) -> QSize:
+    def minimumSizeHint(self) -> QSize:
         """Room for the widest widget."""
-        size = QSize()
-        for item in self._items:
-            if not item.isEmpty():
-                size = size.expandedTo(item.minimumSize())
-        return size
+        widest = max((p.sizeHint().width() for p in self._parts if not p.isHidden()), default=0)
+        return QSize(min(widest, 240), 0)
 
-    def _arranged(self, rect: QRect, *, move: bool) -> int:
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the rows to the width."""
+        self._arranged(self.width(), move=True)
+
+    def eventFilter(self, watched: object, event: QEvent) -> bool:
+        """Arrange again when a widget comes, goes, or changes its size."""
+        kinds = (QEvent.Type.ShowToParent, QEvent.Type.HideToParent, QEvent.Type.LayoutRequest)
+        if event.type() in kinds:
+            self._arrange()
+        return False
+
+    def event(self, event: QEvent) -> bool:
+        """A widget asks for another size."""
+        if event.type() is QEvent.Type.LayoutRequest:
+            self._arrange()
+        return super().event(event)
+
+    def _arrange(self) -> None:
+        self._arranged(self.width(), move=True)
+        self.updateGeometry()
+
+    def _arranged(self, width: int, *, move: bool) -> int:
         """Place the widgets row by row; the height used."""
-        x, y, high = rect.x(), rect.y(), 0
-        row: list[tuple[QLayoutItem, QPoint, QSize]] = []
-        for item in self._items:
-            if item.isEmpty():
+        x = y = high = 0
+        row: list[tuple[QWidget, QPoint, QSize]] = []
+        for part in self._parts:
+            if part.isHidden():
                 continue
-            hint = item.sizeHint()
-            if x > rect.x() and x + hint.width() > rect.right() + 1:
-                self._settle(row, high, rect, move=move)
-                row, x, y, high = [], rect.x(), y + high + self._gap, 0
-            hint.setWidth(min(hint.width(), max(rect.width(), 1)))
-            row.append((item, QPoint(x, y), hint))
+            hint = part.sizeHint().boundedTo(part.maximumSize()).expandedTo(part.minimumSize())
+            if x > 0 and x + hint.width() > width:
+                self._settle(row, high, width, move=move)
+                row, x, y, high = [], 0, y + high + self._gap, 0
+            hint.setWidth(min(hint.width(), max(width, 1)))
+            row.append((part, QPoint(x, y), hint))
             x += hint.width() + self._gap
             high = max(high, hint.height())
-        self._settle(row, high, rect, move=move)
-        return y + high - rect.y()
+        self._settle(row, high, width, move=move)
+        return y + high
 
     def _settle(
-        self, row: list[tuple[QLayoutItem, QPoint, QSize]], high: int, rect: QRect, *, move: bool
+        self, row: list[tuple[QWidget, QPoint, QSize]], high: int, width: int, *, move: bool
     ) -> None:
         """Centre the widgets of one row on each other; mirrored where text runs that way."""
         if not move:
             return
-        parent = self.parentWidget()
-        mirrored = parent is not None and parent.isRightToLeft()
-        for item, place, size in row:
-            x = rect.right() + 1 - (place.x() - rect.x()) - size.width() if mirrored else place.x()
-            item.setGeometry(QRect(QPoint(x, place.y() + (high - size.height()) // 2), size))
+        for part, place, size in row:
+            x = width - place.x() - size.width() if self.isRightToLeft() else place.x()
+            part.setGeometry(QRect(QPoint(x, place.y() + (high - size.height()) // 2), size))

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from idkey.app.captions import button, caption
 from idkey.app.desk import Desk
-from idkey.app.flow import FlowLayout
+from idkey.app.flow import FlowRow
 from idkey.app.session import Session
 from idkey.engine.labels import label_entry
 from idkey.model.label import Label
@@ -43,7 +43,7 @@ class LabelNote(QFrame):
         self._close = button("✕", "quiet")
         self._close.setAccessibleName(self.tr("Put this note away"))
         self._close.setToolTip(self.tr("Put this note away"))
-        self._buttons = FlowLayout(gap=6)
+        self._buttons = FlowRow(gap=6)
         top = QHBoxLayout()
         top.setSpacing(4)
         top.addWidget(self._heading, 1)
@@ -54,7 +54,7 @@ class LabelNote(QFrame):
         column.setSpacing(6)
         column.addLayout(top)
         column.addWidget(self._text)
-        column.addLayout(self._buttons)
+        column.addWidget(self._buttons)
         self._close.clicked.connect(self._on_close_clicked)
         self._more.clicked.connect(self._on_more_clicked)
         self.hide()
@@ -85,9 +85,9 @@ class LabelNote(QFrame):
         self._text.hide()
         self._more.show()
         if label.safety:
-            self._buttons.addWidget(caption(label.safety, tone="hazard"))
+            self._buttons.add(caption(label.safety, tone="hazard"))
         if label.deciding:
-            self._buttons.addWidget(caption(self.tr("This decides it:"), wraps=False))
+            self._buttons.add(caption(self.tr("This decides it:"), wraps=False))
         for character in label.deciding:
             known = key.character.get(character)
             if known is not None:
@@ -113,7 +113,7 @@ class LabelNote(QFrame):
     def _add(self, text: str, name: str) -> QPushButton:
         one = button(text)
         one.setObjectName(name)
-        self._buttons.addWidget(one)
+        self._buttons.add(one)
         return one
 
     @Slot()

@@ -83,7 +83,9 @@ class LineupDelegate(QStyledItemDelegate):
         inner = rect.adjusted(px(12), 0, -px(12), 0)
         painter.setFont(self._theme.font(12))
         painter.setPen(self._theme.colour("soft"))
-        painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, row.name)
+        room = inner.width() - px(48)
+        name = painter.fontMetrics().elidedText(row.name, Qt.TextElideMode.ElideRight, room)
+        painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, name)
         flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight
         painter.drawText(inner, flags, self._desk.language.share(row.support))
 
@@ -92,7 +94,8 @@ class LineupDelegate(QStyledItemDelegate):
     ) -> None:
         px = self._theme.px
         gone = row.kind is RowKind.GONE
-        room = QSize(px(PORTRAIT[0]), min(px(PORTRAIT[1]), rect.height() - px(8)))
+        narrow = rect.width() < px(300)
+        room = QSize(px(88 if narrow else PORTRAIT[0]), min(px(PORTRAIT[1]), rect.height() - px(8)))
         frame = QRect(rect.left() + px(8), rect.center().y() - room.height() // 2, 0, 0)
         frame.setSize(room)
         left = rect.left() + px(10)
@@ -175,6 +178,9 @@ class LineupDelegate(QStyledItemDelegate):
         font = self._theme.font(11.5, bold=True)
         painter.setFont(font)
         metrics, x = QFontMetrics(font), inner.left()
+        if len(marks) > 1 and not row.hazard and row.painful:
+            whole = sum(metrics.horizontalAdvance(word) + px(27) for _, word, _ in marks)
+            marks = marks[1:] if whole > inner.width() else marks
         for draw, word, name in marks:
             wide = metrics.horizontalAdvance(word)
             if draw is not None:

@@ -10,7 +10,7 @@ from idkey.engine.result import Candidate
 from idkey.model.taxon import Danger, Taxon
 from idkey.report.language import Language
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 class RowKind(StrEnum):
@@ -58,13 +58,13 @@ class LineupRow:
             return self.name
         parts = [self.name, language.share(self.support)]
         if self.hazard:
-            parts.append(_tr("lineup", "medically significant"))
+            parts.append(translate("lineup", "medically significant"))
         if self.listed:
-            parts.append(_tr("lineup", "permit-listed"))
+            parts.append(translate("lineup", "permit-listed"))
         if self.kind is RowKind.GONE:
-            parts.append(_tr("lineup", "ruled out: {reason}").format(reason=self.reason))
+            parts.append(translate("lineup", "ruled out: {reason}").format(reason=self.reason))
         elif self.conflicts:
-            parts.append(_tr("lineup", "in conflict with a finding"))
+            parts.append(translate("lineup", "in conflict with a finding"))
         return ", ".join(parts)
 
 
@@ -78,7 +78,7 @@ def lineup_rows(session: Session, *, unfolded: bool) -> tuple[LineupRow, ...]:
     rows = [*standing, _outside(session)]
     gone = assessment.ruled_out
     if gone:
-        text = _tr("lineup", "%n ruled out", "", len(gone))
+        text = translate("lineup", "{n} ruled out").format(n=len(gone))
         rows.append(LineupRow(kind=RowKind.FOLD, name=text, unfolded=unfolded))
     if unfolded:
         rows += [_row(session, c, RowKind.GONE) for c in gone]
@@ -94,7 +94,7 @@ def ruled_out_by(session: Session, candidate: Candidate) -> str:
     more = len(candidate.conflicts) - 1
     if not more:
         return character.name
-    return _tr("lineup", "{character} and %n more", "", more).format(character=character.name)
+    return translate("lineup", "{character} and {n} more").format(character=character.name, n=more)
 
 
 def _row(session: Session, candidate: Candidate, kind: RowKind) -> LineupRow:
@@ -115,6 +115,6 @@ def _row(session: Session, candidate: Candidate, kind: RowKind) -> LineupRow:
 def _outside(session: Session) -> LineupRow:
     return LineupRow(
         kind=RowKind.OUTSIDE,
-        name=_tr("lineup", "Something not in this key"),
+        name=translate("lineup", "Something not in this key"),
         support=session.reasoned.assessment.background,
     )

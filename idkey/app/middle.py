@@ -2,9 +2,9 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QScrollArea, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from idkey.app.bench_bar import BenchBar
 from idkey.app.bench_state import BenchState
@@ -13,7 +13,7 @@ from idkey.app.deeper import Deeper
 from idkey.app.desk import Desk
 from idkey.app.label_note import LabelNote
 from idkey.app.others_view import OthersView
-from idkey.app.question_view import QuestionView
+from idkey.app.question_page import QuestionPage
 from idkey.app.reasons_view import ReasonsView
 from idkey.app.session import Mode, Session
 from idkey.app.start_view import StartView
@@ -24,18 +24,15 @@ from idkey.engine.whatif import Turn
 
 
 class Page(StrEnum):
-    """What stands in the middle."""
+    """What stands in the middle; the later ones lie over the question until one goes back."""
 
     START = "start"
     QUESTION = "question"
     WALK = "walk"
+    QUESTIONS = "questions"
     REASONS = "reasons"
     TAXON = "taxon"
     COMPARISON = "comparison"
-
-
-WIDE = 1160
-"""From this width at 100 % text the other questions stand beside the card, in pixels."""
 
 
 class Middle(QWidget):
@@ -66,8 +63,9 @@ class Middle(QWidget):
         self.bar = BenchBar(desk)
         self.note = LabelNote(desk)
         self.start = StartView(desk)
-        self.question = QuestionView(desk)
-        self.others = OthersView(desk)
+        self._card = QuestionPage(desk)
+        self.question, self.others = self._card.question, self._card.others
+        self.all_questions = OthersView(desk)
         self.walk = WalkView(desk)
         self.reasons = ReasonsView(desk)
         self.taxon = TaxonSheet(desk)
@@ -78,6 +76,11 @@ class Middle(QWidget):
     def close_work(self) -> None:
         """Let go of work under way."""
         self._deeper.close()
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is being worked out off the screen's thread."""
+        return self._deeper.busy
 
     @property
     def page(self) -> Page:
@@ -91,40 +94,56 @@ class Middle(QWidget):
 
     def show_session(self, session: Session) -> None:
         """Show a session on the page that stands in the middle."""
-        self.bar.show_session(session)
-        self._show_note(session)
         page = self.page
-        if page is Page.START:
-            self._show_start(session)
-        elif page is Page.QUESTION:
-            self._show_question(session)
-        elif page is Page.WALK:
-            self.walk.show_session(session)
-        elif page is Page.REASONS:
-            self.reasons.show_session(session)
-            self._deeper.look_for_turns(session)
-        elif page is Page.TAXON:
-            self._show_taxon(session, self.taxon.taxon)
+        self.bar.show_session(session)
         self.bar.setVisible(page in (Page.QUESTION, Page.WALK))
+        self._show_note(session)
+        shown = {
+            Page.START: self._show_start,
+            Page.QUESTION: self._show_question,
+            Page.WALK: self.walk.show_session,
+            Page.QUESTIONS: self.all_questions.show_session,
+            Page.REASONS: self._show_reasons,
+            Page.TAXON: self._show_taxon,
+        }
+        if page in shown:
+            shown[page](session)
         self._stack.setCurrentWidget(self._pages[page])
         self.paged.emit(page)
 
+    @Slot()
     def open_reasons(self) -> None:
         """Lay the reasons over the question, or take them away."""
         self._open(None if self._over is Page.REASONS else Page.REASONS)
 
+    @Slot(str)
     def open_taxon(self, taxon: str) -> None:
         """Lay the sheet of a taxon over the question."""
         if taxon in self._state.session.key.taxon:
             self.taxon.taxon = taxon
             self._open(Page.TAXON)
 
+    @Slot(object)
     def open_comparison(self, taxa: tuple[str, ...]) -> None:
         """Lay a comparison over the question."""
         if len(taxa) > 1:
             self.comparison.show_taxa(self._state.session, taxa)
             self._open(Page.COMPARISON)
 
+    @Slot()
+    def open_questions(self) -> None:
+        """Go to the search of the other questions: where they are, else on their own page."""
+        session = self._state.session
+        self._note_wanted, self._note_away = "", session.case.id
+        if session.blank and session.open_questions:
+            self._state.ask(session.open_questions[0].character)
+        if self.page is Page.QUESTION and self._card.roomy:
+            self.show_session(self._state.session)
+            self.others.search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            self._open(Page.QUESTIONS)
+
+    @Slot(str)
     def ask(self, character: str) -> None:
         """Put a character on the card."""
         self._over = None
@@ -132,16 +151,6 @@ class Middle(QWidget):
         self._state.ask(character)
         self.show_session(self._state.session)
         self.focus_answer()
-
-    def show_questions(self) -> None:
-        """Put the card and the other questions in the middle."""
-        session = self._state.session
-        if session.blank and session.open_questions:
-            self._state.ask(session.open_questions[0].character)
-        self._over = None
-        self._note_wanted, self._note_away = "", session.case.id
-        self._state.go_by(Mode.FREE)
-        self.show_session(self._state.session)
 
     @Slot()
     def leave(self) -> None:
@@ -161,39 +170,29 @@ class Middle(QWidget):
         elif self.page is Page.QUESTION:
             self.question.focus_answer()
         else:
-            self._pages[self.page].setFocus(Qt.FocusReason.OtherFocusReason)
+            self._first_focus().setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _first_focus(self) -> QWidget:
+        return {
+            Page.QUESTIONS: self.all_questions.search,
+            Page.COMPARISON: self.comparison.table,
+            Page.REASONS: self.reasons.text,
+            Page.TAXON: self.taxon.text,
+        }.get(self.page, self._pages[self.page])
 
     def _open(self, page: Page | None) -> None:
         self._over = page
         self.show_session(self._state.session)
         if page is not None:
-            focus = self.comparison.table if page is Page.COMPARISON else None
-            (focus or self._pages[page].text).setFocus(Qt.FocusReason.OtherFocusReason)  # type: ignore[attr-defined]
+            self._first_focus().setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _lay_out(self) -> None:
-        inner = QWidget()
-        inner.setProperty("pane", "clear")
-        card = QVBoxLayout(inner)
-        card.setContentsMargins(0, 0, 0, 0)
-        card.addWidget(self.question)
-        card.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inner)
-        self.split = QSplitter(Qt.Orientation.Vertical)
-        self.split.setHandleWidth(8)
-        self.split.addWidget(scroll)
-        self.split.addWidget(self.others)
-        self.split.setStretchFactor(0, 4)
-        self.split.setStretchFactor(1, 1)
-        self.split.setCollapsible(0, False)
         self._stack = QStackedWidget()
-        self._pages = {
+        self._pages: dict[Page, QWidget] = {
             Page.START: self.start,
-            Page.QUESTION: self.split,
+            Page.QUESTION: self._card,
             Page.WALK: self.walk,
+            Page.QUESTIONS: self.all_questions,
             Page.REASONS: self.reasons,
             Page.TAXON: self.taxon,
             Page.COMPARISON: self.comparison,
@@ -211,22 +210,23 @@ class Middle(QWidget):
         state = self._state
         self.bar.aim_chosen.connect(state.want)
         self.bar.mode_chosen.connect(state.go_by)
-        self.bar.specimen_chosen.connect(state.describe)
-        self.bar.care_chosen.connect(state.look_with)
+        self.bar.animal.described.connect(state.describe)
+        self.bar.animal.cared.connect(state.look_with)
         self.note.asked.connect(self.ask)
         self.note.label_chosen.connect(state.confirm_label)
         self.note.put_away.connect(self._on_note_put_away)
         self.question.observed.connect(state.observe)
         self.question.drafted.connect(self._on_question_drafted)
-        self.question.large_asked.connect(self.large_asked)
-        self.question.term_asked.connect(self.term_asked)
-        self.others.asked.connect(self.ask)
+        self.question.large_asked.connect(self._on_large_asked)
+        self.question.term_asked.connect(self._on_term_asked)
+        self._card.others_asked.connect(self.open_questions)
         self.walk.taken.connect(state.take)
         self.walk.back_asked.connect(state.step_back)
         self.walk.linked.connect(self._on_linked)
         self.reasons.prior_wanted.connect(self._on_prior_wanted)
-        self.comparison.asked.connect(self.ask)
         self.taxon.comparison_asked.connect(self.open_comparison)
+        for asking in (self.others, self.all_questions, self.comparison):
+            asking.asked.connect(self.ask)
         for sheet in (self.reasons, self.taxon, self.comparison):
             sheet.left.connect(self.leave)
             sheet.linked.connect(self._on_linked)
@@ -244,32 +244,18 @@ class Middle(QWidget):
     def _show_question(self, session: Session) -> None:
         character = session.character
         draft = self._state.drafted(f"answer/{character.id}") if character else ""
-        self.question.show_session(session, draft)
-        self.others.show_session(session)
-        QTimer.singleShot(0, self, self._share_room)
+        self._card.show_session(session, draft, crowded=not self.note.isHidden())
 
-    @Slot()
-    def _share_room(self) -> None:
-        """Give the card the height it needs, and the other questions the rest."""
-        px = self._desk.theme.px
-        if self.width() >= px(WIDE):
-            self.split.setOrientation(Qt.Orientation.Horizontal)
-            self.split.setSizes([self.width() - px(360), px(360)])
-            return
-        self.split.setOrientation(Qt.Orientation.Vertical)
-        whole = self.split.height()
-        card = self.question.heightForWidth(self.question.width())
-        least, most = px(118), whole - px(118)
-        if most > least:
-            wanted = min(max(card + 2, least), most)
-            self.split.setSizes([wanted, whole - wanted])
+    def _show_reasons(self, session: Session) -> None:
+        self.reasons.show_session(session)
+        self._deeper.look_for_turns(session)
 
-    def _show_taxon(self, session: Session, taxon: str) -> None:
+    def _show_taxon(self, session: Session) -> None:
         self.taxon.show_taxon(
             session,
-            taxon,
-            way_back=self._deeper.way_back(session, taxon),
-            diagnosis=self._deeper.diagnosis(session, taxon),
+            self.taxon.taxon,
+            way_back=self._deeper.way_back(session, self.taxon.taxon),
+            diagnosis=self._deeper.diagnosis(session, self.taxon.taxon),
         )
 
     def _show_note(self, session: Session) -> None:
@@ -279,7 +265,6 @@ class Middle(QWidget):
         if shown:
             self.note.show_session(session)
         self.note.setVisible(shown)
-        self.others.setVisible(not shown or self.width() >= self._desk.theme.px(WIDE))
 
     @Slot()
     def _on_note_put_away(self) -> None:
@@ -290,6 +275,14 @@ class Middle(QWidget):
     @Slot(str, str)
     def _on_question_drafted(self, character: str, text: str) -> None:
         self._state.draft(f"answer/{character}", text)
+
+    @Slot(str)
+    def _on_large_asked(self, state: str) -> None:
+        self.large_asked.emit(state)
+
+    @Slot(str)
+    def _on_term_asked(self, character: str) -> None:
+        self.term_asked.emit(character)
 
     @Slot(bool)
     def _on_prior_wanted(self, count: bool) -> None:
@@ -314,6 +307,6 @@ class Middle(QWidget):
             self.taxon.show_portrait()
 
     @Slot(str, object)
-    def _on_deeper_diagnosed(self, taxon: str, found: Diagnosis) -> None:
+    def _on_deeper_diagnosed(self, taxon: str, _: Diagnosis) -> None:
         if self.page is Page.TAXON and taxon == self.taxon.taxon:
-            self._show_taxon(self._state.session, taxon)
+            self._show_taxon(self._state.session)

@@ -167,9 +167,11 @@ class QuestionView(QFrame):
 
     def _show_end(self, ended: bool) -> None:
         """Say that nothing is left to ask, in place of a question."""
-        for part in (self._term, self._how, self.grid, self.entry, self.bar):
+        for part in (self._term, self.bar):
             part.setVisible(not ended)
         if ended:
+            for part in (self._how, self.grid, self.entry):
+                part.hide()
             self._character = None
             self.grid.replace(())
             self._question.setText(self.tr("Nothing is left to ask now."))

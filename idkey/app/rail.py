@@ -35,6 +35,10 @@ from idkey.report.words import verdict_title
 Index = QModelIndex | QPersistentModelIndex
 
 
+MOST_WIDTH = 88
+"""Widest rail in pixels: with large text it does not take the room of the bench."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TrayRow:
     """One open case.
@@ -84,7 +88,7 @@ class TrayDelegate(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """A tag."""
-        return QSize(self._theme.px(56), self._theme.px(44))
+        return QSize(min(self._theme.px(56), MOST_WIDTH - 8), self._theme.px(44))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw the tag."""
@@ -102,10 +106,10 @@ class TrayDelegate(QStyledItemDelegate):
         painter.setPen(QPen(colour(edge), 3 if strong else 1))
         painter.drawPath(_small_tag(tag, px(8)))
         painter.setPen(colour("paper_ink"))
-        painter.setFont(self._theme.font(13, bold=row.here))
+        painter.setFont(self._theme.font(min(13, 20 / self._theme.scale * 100), bold=row.here))
         middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(tag.adjusted(px(12), 0, 0, 0), middle, str(row.number))
-        side = px(15)
+        side = min(px(15), round(tag.width() * 0.3))
+        painter.drawText(tag.adjusted(px(9), 0, 0, 0), middle, str(row.number))
         box = QRectF(tag.right() - side - px(4), tag.center().y() - side / 2, side, side)
         if row.kind is VerdictKind.HOLDS:
             draw_tick(painter, box, colour("paper_ink"), colour("paper"))
@@ -147,7 +151,7 @@ class Rail(QFrame):
         super().__init__()
         self.setProperty("pane", "surface")
         self._desk = desk
-        self.setFixedWidth(desk.theme.px(64))
+        self.setFixedWidth(min(desk.theme.px(64), MOST_WIDTH))
         role = Qt.ItemDataRole
         self.rows: RowsModel[TrayRow] = RowsModel(
             {
@@ -189,7 +193,7 @@ class Rail(QFrame):
         made.setAccessibleName(name)
         made.setToolTip(f"{name} ({key_text(key)})")
         made.setObjectName(command)
-        made.setFixedSize(self._desk.theme.px(54), self._desk.theme.px(40))
+        made.setFixedSize(min(self._desk.theme.px(54), MOST_WIDTH - 10), self._desk.theme.px(40))
         made.clicked.connect(self._on_tool_clicked)
         return made
 

@@ -47,7 +47,7 @@ class RationaleDialog(QDialog):
         self._session = session
         self._desk = desk
         self.setWindowTitle(self.tr("Rationale"))
-        self.resize(desk.theme.px(860), desk.theme.px(600))
+        self.resize(desk.theme.px(900), desk.theme.px(660))
         self.number = QLineEdit()
         self.date = QLineEdit(QDate.currentDate().toString(Qt.DateFormat.ISODate))
         self.price = QLineEdit(session.case.claim.price)

@@ -8,7 +8,7 @@ from idkey.app.prose import bullets, head, paragraph, rich_head, toned
 from idkey.report.reasons import LookAlike, Rationale, SeenFinding
 from idkey.report.words import rich_text
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def preview_html(found: Rationale) -> str:
@@ -24,13 +24,17 @@ def preview_html(found: Rationale) -> str:
         paragraph(rich(found.sentence)),
         bullets(cautions),
         bullets(map(rich, found.claim.stakes)),
-        _section(_tr("preview", "Findings"), bullets(rich(_finding(f)) for f in found.findings)),
         _section(
-            _tr("preview", "Look-alikes"), bullets(rich(_alike(a)) for a in found.look_alikes)
+            translate("preview", "Findings"), bullets(rich(_finding(f)) for f in found.findings)
         ),
-        _section(_tr("preview", "Still missing for a name"), bullets(map(rich, found.unmet))),
-        _section(_tr("preview", "Not looked at"), paragraph(escape(unseen)) if unseen else ""),
-        _section(_tr("preview", "Next"), paragraph(rich(found.next_step))),
+        _section(
+            translate("preview", "Look-alikes"), bullets(rich(_alike(a)) for a in found.look_alikes)
+        ),
+        _section(translate("preview", "Still missing for a name"), bullets(map(rich, found.unmet))),
+        _section(
+            translate("preview", "Not looked at"), paragraph(escape(unseen)) if unseen else ""
+        ),
+        _section(translate("preview", "Next"), paragraph(rich(found.next_step))),
     ]
     return "".join(parts)
 
@@ -42,9 +46,9 @@ def _finding(finding: SeenFinding) -> str:
 
 def _alike(alike: LookAlike) -> str:
     if not alike.apart:
-        return f"{alike.name}: " + _tr("preview", "nothing sets it apart yet")
+        return f"{alike.name}: " + translate("preview", "nothing sets it apart yet")
     names = ", ".join(separation.name for separation in alike.apart)
-    return f"{alike.name}: " + _tr("preview", "set apart by {names}").format(names=names)
+    return f"{alike.name}: " + translate("preview", "set apart by {names}").format(names=names)
 
 
 def _section(title: str, body: str) -> str:

@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 from idkey.app.captions import KeyButton, button, caption
 from idkey.app.choice import Choice
 from idkey.app.desk import Desk
-from idkey.app.flow import FlowLayout
+from idkey.app.flow import FlowRow
 from idkey.model.key import Key
 from idkey.store.record import CaseRow
 
@@ -86,10 +86,10 @@ class StartView(QFrame):
                 )
             )
         )
-        ways = FlowLayout(gap=8)
-        ways.addWidget(self._unlabelled)
-        ways.addWidget(self._sample)
-        column.addLayout(ways)
+        ways = FlowRow(gap=8)
+        ways.add(self._unlabelled)
+        ways.add(self._sample)
+        column.addWidget(ways)
         column.addSpacing(8)
         row = QHBoxLayout()
         row.setSpacing(8)

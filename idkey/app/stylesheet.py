@@ -63,25 +63,29 @@ QPushButton[role="link"]:focus { border: 2px solid $accent; padding: 0px ${p3}px
 QPushButton[role="segment"] { border-radius: 0; border-color: $outline; margin: 0 0 0 -1px;
     padding: ${p4}px ${p10}px; min-height: ${p18}px; }
 QPushButton[role="segment"]:checked { background: $accent; color: $on_accent;
-    border-color: $accent; font-weight: 600; }
+    border-color: $accent; }
 QPushButton[role="segment"]:focus { border: 2px solid $accent; padding: ${p3}px ${p9}px; }
 QPushButton[role="segment"]:checked:focus { border: 2px solid $ink; }
 QPushButton[role="segment"][edge="first"] { border-top-left-radius: 7px;
     border-bottom-left-radius: 7px; margin: 0; }
 QPushButton[role="segment"][edge="last"] { border-top-right-radius: 7px;
     border-bottom-right-radius: 7px; }
-QToolButton::menu-indicator { image: none; }
+QToolButton::menu-indicator, QPushButton::menu-indicator { image: none; }
 
 QLineEdit, QPlainTextEdit, QTextEdit, QDateEdit, QComboBox { background: $raised; color: $ink;
     border: 1px solid $outline; border-radius: 7px; padding: ${p4}px ${p8}px;
     selection-background-color: $accent; selection-color: $on_accent; }
+QLineEdit { min-height: ${p20}px; }
+QTextBrowser { background: transparent; border: 2px solid transparent; padding: ${p4}px; }
+QTextBrowser:focus { border: 2px solid $accent; padding: ${p4}px; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QDateEdit:focus, QComboBox:focus {
     border: 2px solid $accent; padding: ${p3}px ${p7}px; }
 QLineEdit[role="tag"] { background: transparent; color: $paper_ink; border: 1px solid transparent;
     border-bottom: 1px solid $paper_soft; border-radius: 0; font-size: ${f21}px;
-    font-weight: 600; padding: ${p2}px ${p2}px; placeholder-text-color: $paper_soft; }
+    font-weight: 600; min-height: 0; padding: ${p2}px ${p2}px;
+    placeholder-text-color: $paper_soft; }
 QLineEdit[role="tagsmall"] { background: transparent; color: $paper_ink;
-    border: 1px solid transparent; border-radius: 4px; font-size: ${f13}px;
+    border: 1px solid transparent; border-radius: 4px; font-size: ${f13}px; min-height: 0;
     padding: 1px ${p2}px; placeholder-text-color: $paper_soft; }
 QLineEdit[role="tagsmall"]:hover { border-bottom: 1px solid $paper_soft; }
 QLineEdit[role="tag"]:focus, QLineEdit[role="tagsmall"]:focus { border: 2px solid $paper_ink;

@@ -20,7 +20,7 @@ from idkey.report.words import (
     rich,
 )
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def facts_html(key: Key, taxon: Taxon, language: Language) -> str:
@@ -28,18 +28,18 @@ def facts_html(key: Key, taxon: Taxon, language: Language) -> str:
     low, high = taxon.size_mm
     size = taxon.size or _size(low, high)
     rows = [
-        (_tr("taxon", "Family"), rich(key, _family(taxon))),
-        (_tr("taxon", "Also called"), escape(", ".join(taxon.vernacular))),
-        (_tr("taxon", "Older names"), rich(key, "; ".join(taxon.synonyms))),
-        (_tr("taxon", "Lives in"), escape(taxon.range)),
-        (_tr("taxon", "Adult size"), escape(size)),
+        (translate("taxon", "Family"), rich(key, _family(taxon))),
+        (translate("taxon", "Also called"), escape(", ".join(taxon.vernacular))),
+        (translate("taxon", "Older names"), rich(key, "; ".join(taxon.synonyms))),
+        (translate("taxon", "Lives in"), escape(taxon.range)),
+        (translate("taxon", "Adult size"), escape(size)),
         (
-            _tr("taxon", "Climate"),
+            translate("taxon", "Climate"),
             _with_note(climate_words(taxon.climate, language), taxon.climate_note),
         ),
-        (_tr("taxon", "Danger"), _danger(taxon, language)),
-        (_tr("taxon", "Papers"), _papers(key, taxon, language)),
-        (_tr("taxon", "Remark"), rich(key, taxon.note)),
+        (translate("taxon", "Danger"), _danger(taxon, language)),
+        (translate("taxon", "Papers"), _papers(key, taxon, language)),
+        (translate("taxon", "Remark"), rich(key, taxon.note)),
     ]
     cells = "".join(
         f'<tr><td class="soft">{escape(head)}</td><td>{body}</td></tr>'
@@ -57,11 +57,11 @@ def diagnosis_html(key: Key, found: Diagnosis, language: Language) -> str:
         name = escape(key.character[character].name)
         shown = rich(key, expected_words(key, scores, language))
         lines.append(f"{link('character', character, name)}: {shown}")
-    title = _tr("taxon", "Told from every other taxon of this key by")
+    title = translate("taxon", "Told from every other taxon of this key by")
     html = head(title) + bullets(lines)
     if found.thin:
         names = ", ".join(name_of(key, taxon) for taxon, _ in found.thin)
-        text = _tr("taxon", "The characters of this key do not surely tell it from {names}.")
+        text = translate("taxon", "The characters of this key do not surely tell it from {names}.")
         html += paragraph(rich(key, text.format(names=names)), "doubt")
     return html
 
@@ -70,12 +70,12 @@ def standing_html(key: Key, found: Return, language: Language) -> str:
     """What speaks against a taxon in this case, and what would bring it back."""
     if not found.against:
         return ""
-    title = _tr("taxon", "What speaks against it here")
+    title = translate("taxon", "What speaks against it here")
     lines = (rich(key, conflict_words(key, conflict, language)) for conflict in found.against)
     html = head(title) + bullets(lines)
     if found.withdraw:
         names = ", ".join(key.character[c].name for c in found.withdraw)
-        text = _tr("taxon", "It would come back without: {names}.").format(names=names)
+        text = translate("taxon", "It would come back without: {names}.").format(names=names)
         html += paragraph(escape(text))
     return html
 
@@ -86,10 +86,14 @@ def labels_html(key: Key, taxon: str) -> str:
     wrongly = [label.text for label in key.labels if taxon in label.sold_as]
     lines = []
     if rightly:
-        lines.append(_tr("taxon", "Rightly sold as: {labels}").format(labels=", ".join(rightly)))
+        lines.append(
+            translate("taxon", "Rightly sold as: {labels}").format(labels=", ".join(rightly))
+        )
     if wrongly:
-        lines.append(_tr("taxon", "Wrongly sold as: {labels}").format(labels=", ".join(wrongly)))
-    title = _tr("taxon", "Labels")
+        lines.append(
+            translate("taxon", "Wrongly sold as: {labels}").format(labels=", ".join(wrongly))
+        )
+    title = translate("taxon", "Labels")
     return head(title) + bullets(map(escape, lines)) if lines else ""
 
 
@@ -102,13 +106,13 @@ def sources_html(key: Key, taxon: Taxon) -> str:
     ]
     html = ""
     if remembered:
-        text = _tr("taxon", "Not from print, but from memory or practice: {names}.")
+        text = translate("taxon", "Not from print, but from memory or practice: {names}.")
         names = ", ".join(dict.fromkeys(remembered))
         html += paragraph(escape(text.format(names=names)), "doubt")
     cited = dict.fromkeys((*taxon.sources, *taxon.hazard.sources, *taxon.permit.sources))
     lines = [escape(key.source[source].citation) for source in cited if source in key.source]
     if lines or html:
-        html = head(_tr("taxon", "Sources")) + html + bullets(lines)
+        html = head(translate("taxon", "Sources")) + html + bullets(lines)
     return html
 
 
@@ -137,9 +141,9 @@ def _papers(key: Key, taxon: Taxon, language: Language) -> str:
     words = escape(permit_words(permit, language))
     parts = [toned("permit", words) if permit.listed else words]
     if permit.since:
-        parts.append(escape(_tr("taxon", "since {when}").format(when=permit.since)))
+        parts.append(escape(translate("taxon", "since {when}").format(when=permit.since)))
     if permit.listed_as:
         names = ", ".join(permit.listed_as)
-        parts.append(rich(key, _tr("taxon", "listed as {names}").format(names=names)))
+        parts.append(rich(key, translate("taxon", "listed as {names}").format(names=names)))
     text = ", ".join(parts)
     return f"{text}. {rich(key, permit.note)}" if permit.note else text

@@ -6,9 +6,13 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from idkey.app.captions import KeyButton, caption
 from idkey.app.caution_bar import CautionBar
 from idkey.app.desk import Desk
+from idkey.app.one_line import OneLine
 from idkey.app.session import Session
 from idkey.engine.result import Stake
 from idkey.report.words import next_step, rich, verdict_sentence
+
+LONG = 110
+"""From this many letters on a verdict is set smaller."""
 
 
 class VerdictView(QWidget):
@@ -29,8 +33,7 @@ class VerdictView(QWidget):
         self.setAccessibleName(self.tr("Verdict"))
         self._sentence = caption(rank="lead")
         self._sentence.setTextFormat(Qt.TextFormat.RichText)
-        self._next = caption(rank="soft")
-        self._next.setTextFormat(Qt.TextFormat.RichText)
+        self._next = OneLine(desk.theme)
         self._why = KeyButton(self.tr("Why?"), "F4", desk.theme, "quiet")
         self._why.setAccessibleName(self.tr("Why: the reasons behind the verdict"))
         self.hazard = CautionBar(Stake.HAZARD, desk)
@@ -65,9 +68,13 @@ class VerdictView(QWidget):
         language = self._desk.language
         sentence = verdict_sentence(key, assessment, language)
         self._sentence.setText(rich(key, sentence))
+        long = len(sentence) > LONG
+        if self._sentence.property("rank") != ("strong" if long else "lead"):
+            self._sentence.setProperty("rank", "strong" if long else "lead")
+            self._sentence.style().polish(self._sentence)
         self._sentence.setAccessibleName(sentence)
         step = next_step(key, assessment, session.reasoned.questions, language)
-        self._next.setText(rich(key, step))
+        self._next.show_text(step)
         self._next.setVisible(not session.thinking)
         found = {caution.stake: caution for caution in assessment.cautions}
         self.hazard.show_caution(key, found.get(Stake.HAZARD))

@@ -3,18 +3,22 @@
 from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from idkey.app.captions import KeyButton, caption
 from idkey.app.couplet_map import CoupletMap
 from idkey.app.desk import Desk
+from idkey.app.flow import FlowRow
 from idkey.app.lead_card import LeadCard
 from idkey.app.session import Session
 from idkey.app.walk_words import conflict_with_support, end_html, step_words
 from idkey.engine import walk
 from idkey.model.couplet import Couplet
 from idkey.report.words import rich
+
+MAP_FROM = 640
+"""From this width at 100 % text there is room for the map, in pixels."""
 
 
 class WalkView(QFrame):
@@ -68,6 +72,11 @@ class WalkView(QFrame):
         for card in (marked or self.cards)[:1]:
             card.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the map out where the leads need its room."""
+        super().resizeEvent(event)
+        self._map.setVisible(self.width() >= self._desk.theme.px(MAP_FROM))
+
     def _build(self) -> None:
         theme = self._desk.theme
         self._heading = caption(rank="question")
@@ -97,23 +106,32 @@ class WalkView(QFrame):
         self._take.clicked.connect(self.take)
 
     def _lay_out(self) -> None:
-        foot = QHBoxLayout()
-        foot.setSpacing(8)
-        foot.addWidget(self._back)
-        foot.addWidget(self._both)
-        foot.addStretch(1)
-        foot.addWidget(self._take)
+        foot = FlowRow(gap=8)
+        for key in (self._take, self._back, self._both):
+            foot.add(key)
         column = QVBoxLayout()
         column.setSpacing(8)
         for part in (self._trail, self._heading, self._note, self._clash_frame):
             column.addWidget(part)
         column.addLayout(self._leads)
         column.addStretch(1)
-        column.addLayout(foot)
+        column.setContentsMargins(0, 0, 6, 0)
+        inner = QWidget()
+        inner.setProperty("pane", "clear")
+        inner.setLayout(column)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inner)
+        whole = QVBoxLayout()
+        whole.setSpacing(8)
+        whole.addWidget(scroll, 1)
+        whole.addWidget(foot)
         row = QHBoxLayout(self)
-        row.setContentsMargins(20, 14, 16, 14)
-        row.setSpacing(16)
-        row.addLayout(column, 1)
+        row.setContentsMargins(20, 12, 12, 12)
+        row.setSpacing(12)
+        row.addLayout(whole, 1)
         row.addWidget(self._map)
 
     def _bind_keys(self) -> None:

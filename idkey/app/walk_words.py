@@ -13,7 +13,7 @@ from idkey.model.couplet import Couplet
 from idkey.report.language import Language
 from idkey.report.words import name_of, rich
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 CLEAR = 0.5
 """Support from which a walk that excludes the leader is called a conflict."""
@@ -36,9 +36,9 @@ def end_html(session: Session) -> str:
         remark = f" – {rich(session.key, end.remark)}" if end.remark else ""
         lines.append(f"<li>{names}{remark}</li>")
     if not lines:
-        return escape(_tr("walk", "This key has no couplets."))
-    head = _tr("walk", "The way leads to:")
-    more = _tr("walk", "Go on in free choice to make sure: a walk alone proves little.")
+        return escape(translate("walk", "This key has no couplets."))
+    head = translate("walk", "The way leads to:")
+    more = translate("walk", "Go on in free choice to make sure: a walk alone proves little.")
     return f"{escape(head)}<ul>{''.join(lines)}</ul>{escape(more)}"
 
 
@@ -50,7 +50,9 @@ def conflict_with_support(session: Session, language: Language) -> str:
         if couplet is not None:
             allowed = walk.decided(case, couplet)
             if len(allowed) < len(couplet.leads) and not set(step.leads) & set(allowed):
-                text = _tr("walk", "Your findings now speak against the lead taken at {step}.")
+                text = translate(
+                    "walk", "Your findings now speak against the lead taken at {step}."
+                )
                 return text.format(step=step_words(step))
     standing = session.reasoned.assessment.standing
     if not case.walk or not standing or standing[0].support < CLEAR:
@@ -58,7 +60,7 @@ def conflict_with_support(session: Session, language: Language) -> str:
     leader = standing[0]
     if leader.taxon in _ahead(session):
         return ""
-    text = _tr(
+    text = translate(
         "walk",
         "The findings support {name} most ({share}), but this way no longer leads there. "
         "Go back, or follow both leads where you were in doubt.",

@@ -111,7 +111,7 @@ class Window(QWidget):
             "previous_area": lambda: bench.next_area(-1),
             "couplets": self._change_mode,
             "compare": bench.lineup.compare,
-            "search": bench.search_questions,
+            "search": bench.middle.open_questions,
             "palette": self._open_palette,
             "menu": self._open_menu,
             "larger": lambda: self._scale(1),

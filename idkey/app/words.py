@@ -4,25 +4,25 @@ from PySide6.QtCore import QCoreApplication
 
 from idkey.model.case import Aim, Care
 
-_tr = QCoreApplication.translate
+translate = QCoreApplication.translate
 
 
 def aim_words(aim: Aim) -> str:
     """What the person needs to know."""
     return {
-        Aim.LABEL: _tr("words", "Is the label right?"),
-        Aim.TAXON: _tr("words", "What is it?"),
-        Aim.HAZARD: _tr("words", "Can it hurt?"),
-        Aim.PERMIT: _tr("words", "Does it need papers?"),
+        Aim.LABEL: translate("words", "Is the label right?"),
+        Aim.TAXON: translate("words", "What is it?"),
+        Aim.HAZARD: translate("words", "Can it hurt?"),
+        Aim.PERMIT: translate("words", "Does it need papers?"),
     }[aim]
 
 
 def care_words(care: Care) -> str:
     """How the looking was done."""
     return {
-        Care.CAREFUL: _tr("words", "Looked with care"),
-        Care.ORDINARY: _tr("words", "Looked as usual"),
-        Care.HURRIED: _tr("words", "Looked in a hurry"),
+        Care.CAREFUL: translate("words", "Looked with care"),
+        Care.ORDINARY: translate("words", "Looked as usual"),
+        Care.HURRIED: translate("words", "Looked in a hurry"),
     }[care]
 
 

@@ -165,7 +165,7 @@ def test_a_blank_case_that_was_never_saved_is_resumed_with_its_draft(
 
 
 def test_a_tray_with_a_case_that_is_gone_is_resumed_without_it(state: BenchState, keeper: Keeper):
-    keeper.put_setting("bench", {"case": "gone", "open": ["gone", "gone too"], "asked": "nothing"})
+    keeper.put_setting("bench", {"case": "gone", "tray": [{"case": "gone"}, {"case": "too"}, 3]})
     keeper.flush()
     state.resume()
 

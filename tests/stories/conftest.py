@@ -5,11 +5,11 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
 from idkey.app.main import Start
 from idkey.app.program import Program
-from idkey.app.theme import Scheme
 
 PICTURES = Path(__file__).parents[2] / ".pictures"
 """Where the test run leaves a picture of every screen, for people to look at."""
@@ -34,6 +34,7 @@ class Keeper:
             pass
         assert start.program is not None
         self.program: Program = start.program
+        self.suffix = ""
         start.frame.activateWindow()
 
     @property
@@ -50,23 +51,20 @@ class Keeper:
     def presses(self, key: Qt.Key, modifier=Qt.KeyboardModifier.NoModifier) -> None:
         self.qtbot.keyClick(self._focus(), key, modifier)
 
-    def looks(self, name: str) -> None:
-        """Keep a picture of the screen in both colour schemes."""
-        PICTURES.mkdir(exist_ok=True)
-        theme = self.start.theme
-        before = theme.scheme
-        for scheme in (Scheme.LIGHT, Scheme.DARK):
-            theme.choose(scheme, theme.scale)
-            self.settles()
-            assert self.start.frame.grab().save(str(PICTURES / f"{name}-{scheme.value}.png"))
-        theme.choose(before, theme.scale)
+    def keeps(self, name: str, widget: QWidget | None = None) -> QImage:
+        """Keep a picture of the screen, or of a dialog, and give it back."""
         self.settles()
+        PICTURES.mkdir(exist_ok=True)
+        picture = (widget or self.start.frame).grab().toImage()
+        assert picture.save(str(PICTURES / f"{name}{self.suffix}.png"))
+        return picture
 
     def settles(self) -> None:
         """Wait until drawing, reasoning and saving are done."""
         while self.program.pictures.busy:
             with self.qtbot.waitSignal(self.program.pictures.arrived, timeout=60_000):
                 pass
+        self.qtbot.waitUntil(lambda: not self.bench.middle.busy, timeout=60_000)
         if self.program.keeper.busy:
             with self.qtbot.waitSignal(self.program.keeper.settled, timeout=10_000):
                 pass

@@ -9,11 +9,10 @@ from PySide6.QtWidgets import QApplication
 from idkey.app.middle import Page
 from idkey.engine.result import Stake
 from idkey.store.rationales import rationales_of
-from tests.stories.conftest import CTRL, KEY, PICTURES, Keeper
+from tests.stories.conftest import CTRL, KEY, Keeper
 
 
 def test_an_asian_forest_scorpion_goes_from_label_to_the_sale_record(keeper: Keeper):
-    keeper.looks("start")
     keeper.types("Asian forest scorpion")
     keeper.presses(KEY.Key_Return)
 
@@ -22,7 +21,6 @@ def test_an_asian_forest_scorpion_goes_from_label_to_the_sale_record(keeper: Kee
     assert {c.stake for c in keeper.session.reasoned.assessment.cautions} == set(
         (Stake.HAZARD, Stake.PERMIT)
     )
-    keeper.looks("label")
 
     answers = {
         "sternum_shape": "pentagonal",
@@ -48,10 +46,8 @@ def test_an_asian_forest_scorpion_goes_from_label_to_the_sale_record(keeper: Kee
 
     case = keeper.session.case
     assert len(case.findings) >= 3
-    keeper.looks("bench")
     keeper.presses(KEY.Key_F4)
     assert keeper.bench.middle.page is Page.REASONS
-    keeper.looks("reasons")
     keeper.presses(KEY.Key_Escape)
     assert keeper.bench.middle.page is Page.QUESTION
 
@@ -66,7 +62,6 @@ def test_an_asian_forest_scorpion_goes_from_label_to_the_sale_record(keeper: Kee
     keeper.types("mk")
     keeper.presses(KEY.Key_Return)
     keeper.qtbot.waitUntil(lambda: dialog.show_pdf.isVisible(), timeout=60_000)
-    dialog.grab().save(str(PICTURES / "rationale-light.png"))
 
     store = keeper.program.keeper.store
     sale = store.sales(case.id)[0]

@@ -47,8 +47,6 @@ def test_a_forest_scorpion_sold_as_an_emperor_is_contradicted(keeper: Keeper):
     verdict = keeper.session.reasoned.assessment.verdict
     assert verdict.kind is VerdictKind.CONTRADICTED
     assert "contradicted" in keeper.bench.verdict.sentence
-    assert not keeper.bench.verdict.permit.text
-    keeper.looks("contradicted")
 
 
 def test_a_parabuthus_sold_as_a_black_scorpion_warns_at_once_and_until_it_is_ruled_out(
@@ -64,18 +62,19 @@ def test_a_parabuthus_sold_as_a_black_scorpion_warns_at_once_and_until_it_is_rul
     answer(keeper, "metasoma_robustness", "thick")
     answer(keeper, "chela_robustness", "slender")
     assert "Do not handle" in keeper.bench.verdict.hazard.text
-    keeper.looks("dangerous")
     answer(keeper, "sternum_shape", "triangular")
-    assert "Only medically significant" in keeper.bench.verdict.hazard.text
+    assert "Do not handle" in keeper.bench.verdict.hazard.text
+    dangerous = keeper.session.reasoned.assessment.standing[0].taxon
+    assert keeper.session.key.taxon[dangerous].dangerous
 
     for _ in range(3):
         keeper.presses(KEY.Key_Z, CTRL)
     assert keeper.session.case.findings == ()
-    answer(keeper, "sternum_shape", "pentagonal")
-    assert Stake.HAZARD in stakes(keeper)
-    answer(keeper, "bothriotaxy", "type_C_ortho")
-    answer(keeper, "chela_robustness", "robust")
     answer(keeper, "metasoma_robustness", "slender")
+    answer(keeper, "chela_robustness", "robust")
+    answer(keeper, "sternum_shape", "pentagonal")
+    assert "Do not handle" in keeper.bench.verdict.hazard.text
+    answer(keeper, "bothriotaxy", "type_C_ortho")
 
     assert Stake.HAZARD not in stakes(keeper)
     assert keeper.bench.verdict.hazard.text == ""

@@ -1,0 +1,79 @@
+"""A picture of every screen, light and dark, for people to look at."""
+
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+
+import pytest
+from PySide6.QtGui import QImage
+from PySide6.QtWidgets import QApplication
+
+from idkey.app.colours import DARK, LIGHT
+from idkey.app.middle import Page
+from idkey.app.theme import Scheme
+from tests.stories.conftest import CTRL, KEY, Keeper
+
+pytestmark = pytest.mark.slow
+
+
+def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
+    """Go through the program as a keeper would, with a stop at every screen."""
+    middle = keeper.bench.middle
+    yield "start", keeper.keeps("start")
+    keeper.types("Asian forest scorpion")
+    keeper.presses(KEY.Key_Return)
+    yield "label", keeper.keeps("label")
+    keeper.presses(KEY.Key_F2)
+    keeper.presses(KEY.Key_F3)
+    yield "bench", keeper.keeps("bench")
+    middle.ask("metasoma_pct_male")
+    keeper.types("48")
+    yield "number", keeper.keeps("number")
+    keeper.presses(KEY.Key_F5)
+    yield "mixups", keeper.keeps("mixups")
+    keeper.presses(KEY.Key_F4)
+    yield "reasons", keeper.keeps("reasons")
+    middle.open_taxon("heterometrus_silenus")
+    yield "taxon", keeper.keeps("taxon")
+    middle.open_comparison(("heterometrus_silenus", "pandinus_imperator", "heterometrus_cimrmani"))
+    yield "comparison", keeper.keeps("comparison")
+    keeper.presses(KEY.Key_Escape)
+    keeper.presses(KEY.Key_F7)
+    yield "couplets", keeper.keeps("couplets")
+    keeper.presses(KEY.Key_F7)
+    keeper.presses(KEY.Key_K, CTRL)
+    keeper.types("tel")
+    yield "palette", keeper.keeps("palette")
+    keeper.presses(KEY.Key_Escape)
+    keeper.presses(KEY.Key_R, CTRL)
+    dialog = QApplication.activeModalWidget()
+    assert dialog is not None
+    yield "rationale", keeper.keeps("rationale", dialog)
+    dialog.close()
+
+
+@pytest.mark.parametrize("scheme", [Scheme.LIGHT, Scheme.DARK], ids=["light", "dark"])
+def test_every_screen_shows_something_of_its_own_in_its_colours(
+    opens: Callable[[], Keeper], scheme: Scheme
+):
+    keeper = opens()
+    keeper.start.theme.choose(scheme, 100)
+    keeper.suffix = f"-{scheme.value}"
+    seen = dict(screens(keeper))
+    keeper.start.theme.choose(Scheme.SYSTEM, 100)
+
+    ground = (DARK if scheme is Scheme.DARK else LIGHT).ground.lower()
+    assert len(seen) == 11
+    assert all(one != other for one, other in pairwise(seen.values()))
+    assert {image.pixelColor(70, 400).name() for n, image in seen.items() if n != "rationale"} == {
+        ground
+    }
+
+
+@pytest.mark.parametrize("size", [(1000, 700), (1280, 800), (2560, 1440)])
+def test_the_bench_needs_no_scrolling_at_usual_sizes(keeper: Keeper, size: tuple[int, int]):
+    keeper.start.frame.resize(*size)
+    keeper.presses(KEY.Key_F2)
+    keeper.settles()
+
+    assert keeper.bench.middle.page is Page.QUESTION
+    assert keeper.bench.overflow == 0
