@@ -94,16 +94,7 @@ def number_column(
     edge = _edge(cells)
     noise = _noise(character, edge)
     count = character.kind is Kind.COUNT
-    deep = max((len(cell) for cell in cells), default=1)
-    share, low, high = (np.zeros((deep, len(cells))) for _ in range(3))
-    sd = np.ones((deep, len(cells)))
-    for taxon, cell in enumerate(cells):
-        spans = [(s, score.value) for s, score in cell if score and isinstance(score.value, Spans)]
-        total = sum(s for s, _ in spans)
-        for part, (weight, value) in enumerate(spans):
-            one = bell(value, noise=noise, count=count, edge=edge)
-            share[part, taxon] = weight / total
-            low[part, taxon], high[part, taxon], sd[part, taxon] = one.low, one.high, one.sd
+    share, low, high, sd = _bells(cells, edge, noise=noise, count=count)
     reach = _range(share, low, high, sd, edge)
     least, most = _limits(cells, absent, noise=noise, count=count)
     edges = _edges(share, low, high, sd, reach)
@@ -121,6 +112,23 @@ def number_column(
         noise=noise,
     )
     return bells, _bin_shares(bells)
+
+
+def _bells(
+    cells: tuple[tuple[Part, ...], ...], edge: tuple[float, float], *, noise: float, count: bool
+) -> tuple[Array, Array, Array, Array]:
+    """Share, start, end and blur of each part of each cell, each of shape (parts, taxa)."""
+    deep = max((len(cell) for cell in cells), default=1)
+    share, low, high = (np.zeros((deep, len(cells))) for _ in range(3))
+    sd = np.ones((deep, len(cells)))
+    for taxon, cell in enumerate(cells):
+        spans = [(s, score.value) for s, score in cell if score and isinstance(score.value, Spans)]
+        total = sum(s for s, _ in spans)
+        for part, (weight, value) in enumerate(spans):
+            one = bell(value, noise=noise, count=count, edge=edge)
+            share[part, taxon] = weight / total
+            low[part, taxon], high[part, taxon], sd[part, taxon] = one.low, one.high, one.sd
+    return share, low, high, sd
 
 
 def _edge(cells: tuple[tuple[Part, ...], ...]) -> tuple[float, float]:
