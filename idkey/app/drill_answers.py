@@ -13,6 +13,7 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
     QPen,
+    QResizeEvent,
     QShortcut,
 )
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QVBoxLayout, QWidget
@@ -68,9 +69,7 @@ class AnswerRow(QAbstractButton):
         self.setAccessibleDescription(row.detail)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        policy.setHeightForWidth(True)
-        self.setSizePolicy(policy)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_mark(self, mark: Mark) -> None:
         """Mark it, and let it be chosen no more."""
@@ -90,16 +89,17 @@ class AnswerRow(QAbstractButton):
         """Narrow, but all of it."""
         return QSize(self._theme.px(180), self.heightForWidth(max(self.width(), 180)))
 
-    def hasHeightForWidth(self) -> bool:
-        """Narrower is higher."""
-        return True
-
     def heightForWidth(self, width: int) -> int:
         """Height of words and detail at a width."""
         px = self._theme.px
         wide = width - px(44) - px(34)
         return max(self._high(self._words_font(), self.row.text, wide) + self._detail_high(wide)
                    + px(14), px(38))  # fmt: skip
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Be as high as the words need at this width."""
+        super().resizeEvent(event)
+        self.setFixedHeight(self.heightForWidth(self.width()))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw frame, key, words and mark."""
@@ -206,6 +206,7 @@ class Answers(QWidget):
             one = AnswerRow(row, key, self._theme)
             one.clicked.connect(self._on_row_clicked)
             self._column.addWidget(one)
+            one.show()  # at once, not with the next event: it may get the focus before that
             made.append(one)
             if key:
                 self._bind(key, one)

@@ -97,6 +97,7 @@ class ExerciseCard(QFrame):
         column.addWidget(caption(exercise_about(exercise), "soft"))
         column.addStretch(1)
         column.addWidget(self.begin)
+        self.begin.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.begin.clicked.connect(self._on_begin_clicked)
 
     def show_agenda(self, agenda: Agenda) -> None:

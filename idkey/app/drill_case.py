@@ -15,12 +15,12 @@ from idkey.app.drill_figures import DrillFigures
 from idkey.app.drill_number import NumberAnswer
 from idkey.app.drill_plate import Plate
 from idkey.app.drill_tag import Tag
-from idkey.app.drill_words import answer_words, outcome_words, verdict_words
+from idkey.app.drill_words import answer_words, kind_words, outcome_words, verdict_words
 from idkey.app.rows import ROW_ROLE, RowsModel
 from idkey.drill.casework import RunCase
 from idkey.drill.conclusion import Conclusion
 from idkey.model.character import Look
-from idkey.report.words import finding_words, look_words, name_of, rich, sex_words, stage_words
+from idkey.report.words import finding_words, look_words, name_of, rich
 
 Way = tuple[str, Look, str]
 """Character id, way of looking, and both in words."""
@@ -62,6 +62,9 @@ class CaseView(QWidget):
         self.list = QListView()
         self.list.setModel(self.ways)
         self.list.setAccessibleName(self.tr("What to look at"))
+        self.list.setWordWrap(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self.list, desk.theme)
         self.answers = Answers(desk.theme, self)
         self.number = NumberAnswer(desk.theme)
@@ -95,11 +98,12 @@ class CaseView(QWidget):
         if run is None:
             return
         one, language = run.individual, self._desk.language
-        kind = f"{sex_words(one.kind.sex, language)}, {stage_words(one.kind.stage, language)}"
+        kind = kind_words(run.key, one.kind, language)
         self.animal.show_drawing(
             self._figures.portrait(run.key, one), self.tr("No portrait in this key"), caption=kind
         )
         at = run.open_look
+        self.animal.setVisible(bool(run.key.body_plan) or at is None)
         self.close_up.setVisible(at is not None)
         if at is not None:
             character = run.key.character[at.character]
@@ -238,6 +242,8 @@ class CaseView(QWidget):
         self.answers.chosen.connect(self._on_answered)
         self.number.given.connect(self._on_answered)
         self.number.unseen.connect(self._on_unseen_clicked)
+        for pressed in (self.unseen, self.conclude):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.unseen.clicked.connect(self._on_unseen_clicked)
         self.conclude.clicked.connect(self._on_conclude_clicked)
         self.concluding.concluded.connect(self._on_concluded)

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from idkey.app.captions import KeyButton, caption, headed
 from idkey.app.desk import Desk
@@ -87,6 +87,7 @@ class Feedback(QWidget):
         column.addWidget(self.headline)
         column.addWidget(self.text)
         column.addWidget(self.onward, 0, Qt.AlignmentFlag.AlignLeft)
+        self.onward.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.onward.clicked.connect(self._on_onward_clicked)
         self.hide()
 
@@ -106,6 +107,7 @@ class Feedback(QWidget):
         self.text.setVisible(bool(lines))
         self.show()
         self.onward.setFocus(Qt.FocusReason.OtherFocusReason)
+        QTimer.singleShot(0, self, self._come_into_view)  # once it has been laid out
 
     def where_to_look(self, character: Character) -> list[str]:
         """Where a character is seen and what goes wrong with it, as rich text."""
@@ -115,6 +117,15 @@ class Feedback(QWidget):
         if character.pitfalls:
             lines.append(headed(self.tr("What goes wrong"), character.pitfalls))
         return lines
+
+    @Slot()
+    def _come_into_view(self) -> None:
+        above = self.parentWidget()
+        while above is not None and not isinstance(above, QScrollArea):
+            above = above.parentWidget()
+        if above is not None and self.isVisible():
+            above.ensureWidgetVisible(self.onward)
+            above.ensureWidgetVisible(self.headline)
 
     @Slot()
     def _on_onward_clicked(self) -> None:

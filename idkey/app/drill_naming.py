@@ -129,6 +129,7 @@ class NamingView(QWidget):
         self.answers.chosen.connect(self._on_answers_chosen)
         self.number.given.connect(self._on_number_given)
         self.number.unseen.connect(self._on_unseen_clicked)
+        self.unseen.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.unseen.clicked.connect(self._on_unseen_clicked)
         self.feedback.done.connect(self._on_feedback_done)
         self._figures.arrived.connect(self._on_figures_arrived)

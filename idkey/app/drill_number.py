@@ -60,6 +60,7 @@ class NumberAnswer(QWidget):
         column.addLayout(row)
         column.addWidget(self.wrong)
         self.field.returnPressed.connect(self._on_given)
+        self.note.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.note.clicked.connect(self._on_given)
         self.field.unseen.connect(self._on_unseen)
 

@@ -16,8 +16,8 @@ from PySide6.QtWidgets import (
 from idkey.app.captions import KeyButton, caption
 from idkey.app.desk import Desk
 from idkey.app.drill_columns import airy, filled, scrolled
+from idkey.app.drill_now import Drill
 from idkey.app.drill_plan import Everybody
-from idkey.app.drill_state import Drill
 from idkey.app.drill_words import share_words
 from idkey.app.table import TableColumn, TableModel
 from idkey.app.theme import Theme
@@ -50,7 +50,6 @@ class PeoplePage(QWidget):
         super().__init__()
         self._desk = desk
         self.said = caption(rank="soft")
-        self.problem = caption(rank="small")
         self.people = _Table(self.tr("Everybody who has practised"), desk.theme, chooses=True)
         self.agreements = _Table(self.tr("How far people agree"), desk.theme)
         self.observed = _Table(self.tr("What is misread how often"), desk.theme)
@@ -58,6 +57,8 @@ class PeoplePage(QWidget):
         self.print = KeyButton(self.tr("Write the attestation"), "A", desk.theme)
         self.written = caption(rank="small", tone="accent")
         self._lay_out()
+        for pressed in (self.look, self.print):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.look.clicked.connect(self._on_look_clicked)
         self.print.clicked.connect(self._on_print_clicked)
         self.people.activated.connect(self._on_look_clicked)

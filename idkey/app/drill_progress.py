@@ -8,9 +8,9 @@ from idkey.app.captions import KeyButton, button, caption
 from idkey.app.choice import Choice
 from idkey.app.desk import Desk
 from idkey.app.drill_confusion import ConfusionTable
+from idkey.app.drill_now import Drill
 from idkey.app.drill_plan import Report
 from idkey.app.drill_plots import Bar, Bars, Trend
-from idkey.app.drill_state import Drill
 from idkey.app.drill_words import exercise_title
 from idkey.drill.progress import SHOWN, Accuracy, Confusion
 from idkey.model.key import Key
@@ -59,6 +59,8 @@ class ProgressPage(QScrollArea):
         self.table = ConfusionTable(theme)
         self._parts: list[QWidget] = []
         self._lay_out()
+        for pressed in (self.print, self.open):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.print.clicked.connect(self._on_print_clicked)
         self.open.clicked.connect(self._on_open_clicked)
         self.choice.activated.connect(self._on_choice_activated)

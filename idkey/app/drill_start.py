@@ -3,6 +3,7 @@
 from datetime import UTC, datetime
 
 from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -16,14 +17,17 @@ from idkey.app.captions import KeyButton, button, caption
 from idkey.app.choice import Choice
 from idkey.app.desk import Desk
 from idkey.app.drill_card import ExerciseCard
+from idkey.app.drill_now import Drill
 from idkey.app.drill_plots import Bar, Trend
-from idkey.app.drill_state import Drill
 from idkey.app.drill_words import when_words
 from idkey.drill.people import FEWEST
 from idkey.drill.progress import Accuracy, accuracies, trend
 from idkey.drill.schedule import Agenda
 from idkey.report.words import name_of
 from idkey.store.drill_log import Exercise
+
+NARROW = 860
+"""Width in pixels at 100 % below which the cards stand below each other."""
 
 WEAK = 4
 """Weak spots shown."""
@@ -70,8 +74,16 @@ class StartPage(QScrollArea):
         self.weak.setTextFormat(Qt.TextFormat.RichText)
         self.trend = Trend(self.tr("Share right over time"), desk.theme)
         self._weak_card, self._trend_card = QFrame(), QFrame()
+        self._who, self._row, self._below = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
+        for row in (self._who, self._row, self._below):
+            row.setSpacing(14)
         self._lay_out()
         self._connect()
+
+    @property
+    def typing(self) -> bool:
+        """Whether somebody's initials are being typed."""
+        return bool(self.name.text())
 
     def show_drill(self, drill: Drill) -> None:
         """Show what is due."""
@@ -89,6 +101,14 @@ class StartPage(QScrollArea):
         self.said.setText(self._sentence(drill, agenda))
         self._show_sitting(drill)
         self._show_weak(drill)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the cards below each other where they would not fit beside each other."""
+        super().resizeEvent(event)
+        narrow = self.width() < self._desk.theme.px(NARROW)
+        way = QHBoxLayout.Direction.TopToBottom if narrow else QHBoxLayout.Direction.LeftToRight
+        for row in (self._who, self._row, self._below):
+            row.setDirection(way)
 
     def focus_first(self) -> None:
         """Put the focus where one begins."""
@@ -148,17 +168,15 @@ class StartPage(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         page = QWidget()
         page.setProperty("pane", "clear")
-        who = QHBoxLayout()
-        who.setSpacing(8)
-        who.addWidget(self.people)
-        who.addWidget(self.name)
-        who.addWidget(self.add)
-        who.addStretch(1)
-        who.addWidget(self.keys)
-        cards = QHBoxLayout()
-        cards.setSpacing(14)
+        names = QHBoxLayout()
+        names.setSpacing(8)
+        for part in (self.people, self.name, self.add):
+            names.addWidget(part)
+        names.addStretch(1)
+        self._who.addLayout(names, 1)
+        self._who.addWidget(self.keys)
         for card in self.cards:
-            cards.addWidget(card, 1)
+            self._row.addWidget(card, 1)
         go = QHBoxLayout()
         go.setSpacing(14)
         go.addWidget(self.all)
@@ -166,18 +184,17 @@ class StartPage(QScrollArea):
         column = QVBoxLayout(page)
         column.setContentsMargins(4, 4, 12, 4)
         column.setSpacing(14)
-        column.addLayout(who)
+        column.addLayout(self._who)
         column.addWidget(self.sitting)
         column.addLayout(go)
-        column.addLayout(cards)
-        column.addLayout(self._below())
+        column.addLayout(self._row)
+        self._fill_below()
+        column.addLayout(self._below)
         column.addStretch(1)
         self.setWidget(page)
 
-    def _below(self) -> QHBoxLayout:
+    def _fill_below(self) -> None:
         """What is weak, and how it went over time."""
-        row = QHBoxLayout()
-        row.setSpacing(14)
         for card, part, share in (
             (self._weak_card, self.weak, 1),
             (self._trend_card, self.trend, 2),
@@ -191,14 +208,15 @@ class StartPage(QScrollArea):
             column.addWidget(caption(title, "strong"))
             column.addWidget(part)
             column.addStretch(1)
-            row.addWidget(card, share)
-        return row
+            self._below.addWidget(card, share)
 
     def _connect(self) -> None:
         self.people.activated.connect(self._on_people_activated)
         self.keys.activated.connect(self._on_keys_activated)
         self.add.clicked.connect(self._on_name_given)
         self.name.returnPressed.connect(self._on_name_given)
+        for pressed in (self.all, self.add):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.all.clicked.connect(self._on_all_clicked)
         for card in self.cards:
             card.wanted.connect(self._on_card_wanted)
@@ -213,9 +231,10 @@ class StartPage(QScrollArea):
 
     @Slot()
     def _on_name_given(self) -> None:
-        if self.name.text().strip():
-            self.person_chosen.emit(self.name.text().strip())
+        name = self.name.text().strip()
+        if name:
             self.name.clear()
+            self.person_chosen.emit(name)
         else:
             self.name.setFocus(Qt.FocusReason.OtherFocusReason)
 

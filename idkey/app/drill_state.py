@@ -2,15 +2,15 @@
 
 import time
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from datetime import UTC, datetime
-from enum import StrEnum
 from pathlib import Path
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.drill_figures import DrillFigures, drawn_characters
+from idkey.app.drill_now import Drill, Place
 from idkey.app.drill_plan import (
     Everybody,
     Plan,
@@ -27,7 +27,6 @@ from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.key_library import KeyLibrary
 from idkey.drill.beginning import Run
 from idkey.drill.record import trial_of
-from idkey.model.key import Key
 from idkey.store.book import Store
 from idkey.store.drill_log import Exercise, Trial, put_trial, trials_of
 
@@ -35,52 +34,6 @@ T = TypeVar("T")
 
 PERSON = "drill_person"
 """Setting that keeps who practised last."""
-
-
-class Place(StrEnum):
-    """Where in the drill one is."""
-
-    START = "start"
-    EXERCISE = "exercise"
-    PROGRESS = "progress"
-    PEOPLE = "people"
-
-
-@dataclass(frozen=True, kw_only=True)
-class Drill:
-    """Everything the screens show.
-
-    Attributes:
-        key: The key.
-        person: Initials or alias; empty for nobody yet.
-        place: Where one is.
-        busy: Whether something is being laid out.
-        plan: What is to be done; None while it is laid out for the first time.
-        trials: The person's trials with the key, those of now included.
-        sitting: Trials since the exercise was begun.
-        wish: What is practised.
-        run: The exercise under way; None between two.
-        subject: Whom the report is about.
-        report: What they have shown; None until it was asked for.
-        everybody: What a supervisor sees; None until it was asked for.
-        problem: What went wrong last; None when nothing did.
-        written: Where the last attestation went; None when there is none.
-    """
-
-    key: Key
-    person: str = ""
-    place: Place = Place.START
-    busy: bool = False
-    plan: Plan | None = None
-    trials: tuple[Trial, ...] = ()
-    sitting: tuple[Trial, ...] = ()
-    wish: Wish = field(default_factory=Wish)
-    run: Run | None = None
-    subject: str = ""
-    report: Report | None = None
-    everybody: Everybody | None = None
-    problem: BaseException | None = None
-    written: Path | None = None
 
 
 class DrillState(QObject):

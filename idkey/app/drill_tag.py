@@ -1,7 +1,7 @@
 """The label of a practised animal, as a shop tag."""
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from idkey.app.theme import Theme
@@ -18,15 +18,13 @@ class Tag(QWidget):
         super().__init__()
         self._theme = theme
         self._text = ""
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        policy.setHeightForWidth(True)
-        self.setSizePolicy(policy)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_label(self, text: str) -> None:
         """Show another label."""
         self._text = text
         self.setAccessibleName(self.tr("The label says: {text}").format(text=text))
-        self.updateGeometry()
+        self.setFixedHeight(self.heightForWidth(self.width()))
         self.update()
 
     def heightForWidth(self, width: int) -> int:
@@ -41,6 +39,11 @@ class Tag(QWidget):
         """Two lines."""
         wide = self._theme.px(280)
         return QSize(wide, self.heightForWidth(max(self.width(), wide)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Be as high as the words need at this width."""
+        super().resizeEvent(event)
+        self.setFixedHeight(self.heightForWidth(self.width()))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the tag and what it says."""

@@ -10,12 +10,12 @@ from idkey.app.drill_columns import filled, scrolled
 from idkey.app.drill_feedback import Feedback, Figure, SideBySide
 from idkey.app.drill_figures import DrillFigures
 from idkey.app.drill_plate import Plate
-from idkey.app.drill_words import answer_words, fault_words
+from idkey.app.drill_words import answer_words, fault_words, kind_words
 from idkey.drill.exercises import NEITHER, Fault, TellPair
 from idkey.drill.telling import value_of
 from idkey.model.character import Character
 from idkey.model.score import Shows
-from idkey.report.words import name_of, rich, sex_words, stage_words, value_words
+from idkey.report.words import name_of, rich, value_words
 
 
 class TellingView(QWidget):
@@ -73,7 +73,7 @@ class TellingView(QWidget):
         if run is None:
             return
         one, language = run.individual, self._desk.language
-        kind = f"{sex_words(one.kind.sex, language)}, {stage_words(one.kind.stage, language)}"
+        kind = kind_words(run.key, one.kind, language)
         self.animal.show_drawing(
             self._figures.portrait(run.key, one), self.tr("No portrait in this key"), caption=kind
         )

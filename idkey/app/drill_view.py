@@ -8,10 +8,11 @@ from idkey.app.captions import KeyButton, caption
 from idkey.app.desk import Desk
 from idkey.app.drill_case import CaseView
 from idkey.app.drill_naming import NamingView
+from idkey.app.drill_now import Drill, Place
 from idkey.app.drill_people import PeoplePage
 from idkey.app.drill_progress import ProgressPage
 from idkey.app.drill_start import StartPage
-from idkey.app.drill_state import Drill, DrillState, Place
+from idkey.app.drill_state import DrillState
 from idkey.app.drill_telling import TellingView
 from idkey.app.drill_words import exercise_title
 from idkey.app.messages import message_for
@@ -43,10 +44,13 @@ class DrillView(QWidget):
         self._state = state
         self._desk = desk
         self._problem: BaseException | None = None
+        self._busy = False
         theme = desk.theme
         self.back = KeyButton(self.tr("Back"), "Esc", theme, "quiet")
         self.title = caption(rank="lead", wraps=False)
         self.score = caption(rank="soft", wraps=False)
+        for line in (self.title, self.score):
+            line.setMinimumWidth(1)  # large text must not widen the window
         self.progress = KeyButton(self.tr("Progress"), "Ctrl+P", theme, "quiet")
         self.people = KeyButton(self.tr("Everybody"), "Ctrl+E", theme, "quiet")
         self.start_page = StartPage(state.keys.titles, desk)
@@ -102,8 +106,9 @@ class DrillView(QWidget):
             self.notice.say(message_for(drill.problem))
         self._problem = drill.problem
         here = self._pages.currentWidget()
-        idle = here is self.start_page and not drill.busy
-        if self.isVisible() and (here is not before or (idle and not self._focus_inside())):
+        ready = here is self.start_page and self._busy and not drill.busy
+        self._busy = drill.busy
+        if self.isVisible() and (here is not before or (ready and not self.start_page.typing)):
             self.focus_first()
 
     def _show_head(self, drill: Drill) -> None:
@@ -146,12 +151,6 @@ class DrillView(QWidget):
         if self._pages.currentWidget() is not page:
             self._pages.setCurrentWidget(page)
 
-    def _focus_inside(self) -> bool:
-        focus = self.window().focusWidget()
-        page = self._pages.currentWidget()
-        inside = page is not None and focus is not None and page.isAncestorOf(focus)
-        return inside and focus is not None and focus.isEnabled()
-
     def _lay_out(self) -> None:
         head = QHBoxLayout()
         head.setSpacing(12)
@@ -173,6 +172,8 @@ class DrillView(QWidget):
 
     def _connect(self) -> None:
         state = self._state
+        for pressed in (self.back, self.progress, self.people):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.back.clicked.connect(self.go_back)
         self.progress.clicked.connect(self._on_progress_clicked)
         self.people.clicked.connect(state.open_people)

@@ -8,10 +8,11 @@ from idkey.drill.conclusion import Outcome
 from idkey.drill.exercises import Fault, Slip
 from idkey.engine.intervals import Interval
 from idkey.engine.result import VerdictKind
+from idkey.model.case import Specimen
 from idkey.model.character import Character
 from idkey.model.key import Key
 from idkey.report.language import Language
-from idkey.report.words import name_of, verdict_title
+from idkey.report.words import name_of, sex_words, stage_words, verdict_title
 from idkey.store.drill_log import Answer, Exercise
 
 translate = QCoreApplication.translate
@@ -67,8 +68,15 @@ def answer_words(character: Character, answer: Answer, language: Language) -> st
     if isinstance(answer, str):
         known = {state.id: state.label for state in character.states}
         return known.get(answer, answer)
-    number = language.number(round(float(answer), 2))
+    number = language.number(float(f"{float(answer):.3g}"))
     return f"{number} {character.unit}".strip()
+
+
+def kind_words(key: Key, kind: Specimen, language: Language) -> str:
+    """Sex and stage of an animal; empty where the key draws no animals."""
+    if not key.body_plan:
+        return ""
+    return f"{sex_words(kind.sex, language)}, {stage_words(kind.stage, language)}"
 
 
 def slip_words(slip: Slip, said: str, truth: str) -> str:

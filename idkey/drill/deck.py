@@ -27,7 +27,7 @@ MOST_COUNTED = 80
 MOST_DRAWN = 12
 """Largest ratio that is practised; beyond, the shorter side is a hairline on paper."""
 
-NUMBERS = 0.4
+NUMBERS = 0.8
 """How often a number is to be read, against all states of one character together."""
 
 HARDER = 4.0
