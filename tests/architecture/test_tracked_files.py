@@ -43,7 +43,7 @@ def test_no_path_of_this_machine_and_no_registry_is_written_down(tracked: list[P
     checkout = re.compile(rf"(?<![\w.-]){re.escape(str(ROOT))}(?!\w)")
     found = []
     for file in tracked:
-        if file.suffix in BINARY:
+        if file.suffix in BINARY or "corpus" in file.parts:
             continue
         for number, line in enumerate(file.read_text("utf-8").splitlines(), start=1):
             if (
