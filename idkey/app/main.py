@@ -2,14 +2,16 @@
 
 import logging
 from collections.abc import Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
 from idkey.app.crash_guard import STANDS_MS, CrashGuard
+from idkey.app.doorbell import Doorbell
 from idkey.app.errors_log import ErrorsLog
 from idkey.app.frame import Frame
 from idkey.app.jobs import Job, Jobs, Tick
@@ -34,13 +36,21 @@ def run(argv: Sequence[str]) -> int:
     logging.basicConfig(level=logging.WARNING)
     app = QApplication.instance() or QApplication(["idkey", *argv])
     assert isinstance(app, QApplication)
+    files = [Path(word).absolute() for word in argv if not word.startswith("-")]
+    package = files[0] if files else None
+    bell = Doorbell(places.data_folder())
+    if not bell.answer():
+        bell.ring(str(package or ""))
+        return 0
     log = ErrorsLog(places.data_folder() / "log")
     log.watch()
-    start = Start(app)
+    start = Start(app, package)
     log.happened.connect(start.say)
+    bell.rung.connect(start.come_forward)
     try:
         return app.exec()
     finally:
+        bell.leave()
         start.close()
         log.leave()
 
@@ -50,6 +60,7 @@ class Start(QObject):
 
     Args:
         app: The application.
+        package: Key package to open; None for none.
 
     Signals:
         opened(): The program is there.
@@ -57,8 +68,9 @@ class Start(QObject):
 
     opened = Signal()
 
-    def __init__(self, app: QApplication) -> None:
+    def __init__(self, app: QApplication, package: Path | None = None) -> None:
         super().__init__()
+        self._package = package
         app.setApplicationName("idkey")
         app.setStyle("Fusion")
         folder = places.data_folder()
@@ -92,6 +104,15 @@ class Start(QObject):
         else:
             self.frame.say(f"{message.problem} {message.remedy}")
 
+    @Slot(str)
+    def come_forward(self, file: str) -> None:
+        """Show the window to somebody who started the program again, maybe with a package."""
+        self.frame.setWindowState(self.frame.windowState() & ~Qt.WindowState.WindowMinimized)
+        self.frame.raise_()
+        self.frame.activateWindow()
+        if file and self.program is not None:
+            self.take_in(Path(file))
+
     @Slot()
     def _open(self) -> None:
         job = Job(_opened)
@@ -115,6 +136,28 @@ class Start(QObject):
             self.say(careful_start())
         QTimer.singleShot(STANDS_MS, self, self._guard.done)
         self.opened.emit()
+        if self._package is not None:
+            self.take_in(self._package)
+
+    def take_in(self, package: Path) -> None:
+        """Add the key of a package, and begin a case with it."""
+        assert self.program is not None
+        keys = self.program.state.keys
+
+        def work(tick: Tick) -> str:  # on a pool thread
+            tick(0, 1)
+            return keys.take_in(package)
+
+        job = Job(work)
+        job.succeeded.connect(self._on_taken_in)
+        job.failed.connect(self._on_failed)
+        self._jobs.start(job)
+
+    @Slot(str)
+    def _on_taken_in(self, key: str) -> None:
+        if self.program is not None:
+            self.program.state.new_case(key)
+            self.frame.activateWindow()
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:

@@ -54,7 +54,7 @@ def opened(folders: Folders) -> Opened:  # on a pool thread
     """
     store = Store.open(folders.data / BOOK)
     try:
-        keys = KeyLibrary(folders.keys, SAMPLE_KEY)
+        keys = KeyLibrary(folders.keys, SAMPLE_KEY, own=folders.data / "keys")
         keys[next(iter(keys))]
     except BaseException:
         store.close()

@@ -17,7 +17,9 @@ GOING_ON = """
 import json, sys
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
-from idkey.app import main
+from idkey.app.frame import Frame
+from idkey.app.main import run
+from idkey.app.program import Program
 from idkey.model.case import Claim
 
 class Fault(QObject):
@@ -34,38 +36,28 @@ class Person(QObject):
 
     @Slot()
     def work(self):
-        start = next(s for s in starts if s)
-        if start.program is None:
+        frames = [one for one in app.topLevelWidgets() if isinstance(one, Frame)]
+        program = frames[0].findChild(Program) if frames else None
+        if program is None or program.window is None:
             return
         self.look.stop()
-        program = start.program
+        self.frame, self.program = frames[0], program
         program.state.claim(Claim(text="Emperor scorpion"))
         QTimer.singleShot(0, fault.fail)
         QTimer.singleShot(100, self.end)
 
     @Slot()
     def end(self):
-        program = starts[0].program
-        notice = program.window.notice.text
-        program.state.ask("telson_colour")
-        print(json.dumps({
-            "notice": notice,
-            "asked": program.state.session.asked,
-            "label": program.state.session.case.claim.text,
-        }), flush=True)
-        starts[0].frame.close()
+        state, notice = self.program.state, self.program.window.notice.text
+        state.ask("telson_colour")
+        session = state.session
+        told = {"notice": notice, "asked": session.asked, "label": session.case.claim.text}
+        print(json.dumps(told), flush=True)
+        self.frame.close()
 
-starts = []
-made = main.Start.__init__
-
-def keep(self, app):
-    made(self, app)
-    starts.append(self)
-
-main.Start.__init__ = keep
 app = QApplication(["idkey"])
 fault, person = Fault(), Person()
-sys.exit(main.run([]))
+sys.exit(run([]))
 """
 
 STARTING = """
