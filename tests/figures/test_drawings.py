@@ -148,7 +148,9 @@ def test_a_colour_state_is_drawn_in_its_reference_colour(key: Key, character: Ch
 
 def _share(shot: Pixels, colour: str) -> float:
     """Share of the pixels that show a colour."""
-    tints, counts = np.unique(shot.reshape(-1, 3), axis=0, return_counts=True)
+    codes = np.rint(shot.reshape(-1, 3) * 255).astype(int) @ (65536, 256, 1)
+    found, counts = np.unique(codes, return_counts=True)
+    tints = np.stack((found >> 16, found >> 8 & 255, found & 255), axis=1) / 255
     near = ciede2000(lab_of_rgb(tints), lab_of_hex(colour)) < COLOUR_LIMIT
     return float(counts[near].sum() / counts.sum())
 
