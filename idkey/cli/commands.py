@@ -15,6 +15,7 @@ from idkey.cli.findings import SYNTAX
 from idkey.cli.judging import judged
 from idkey.cli.opening import folder_of, opened
 from idkey.cli.plain import as_plain
+from idkey.cli.records import COMMANDS
 from idkey.cli.usage import DONE, EXIT_CODES, FAILED, MISTAKES, OPEN, WRONG_USE
 from idkey.cli.without_window import walked
 from idkey.engine.labels import label_entry, match_labels
@@ -129,6 +130,10 @@ def walk(key_name: str | None) -> int:
     """Walk a case in text, question by question, and write the rationale at the end."""
     names = [key_name] if key_name else [entry.id for entry in list_keys(keys_folder())]
     return walked([opened(name) for name in names])
+
+
+for _command in COMMANDS:
+    program.add_command(_command)
 
 
 def main(argv: list[str] | None = None) -> int:

@@ -1,0 +1,119 @@
+"""A rationale held against the record book and the key in hand."""
+
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from idkey import __version__
+from idkey.cli.opening import opened
+from idkey.engine.assess import assess
+from idkey.engine.compile import compile_key
+from idkey.errors import IdKeyError
+from idkey.model.case import Case
+from idkey.model.key import Key
+from idkey.report.rationale import rationale, rationale_json
+from idkey.report.reasons import Rationale
+from idkey.report.verify import VerifyResult, verify
+from idkey.store.book import Store
+from idkey.store.codec import sha256
+from idkey.store.faults import Missing
+from idkey.store.rationales import rationale_with
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Checked:
+    """What the check found.
+
+    Attributes:
+        result: About the document, its record and the key.
+        remarks: What else is to be said, one sentence each.
+        good: Whether nothing speaks against the document.
+    """
+
+    result: VerifyResult
+    remarks: tuple[str, ...]
+    good: bool
+
+
+def checked(file: Path, store: Store | None) -> Checked:
+    """Check a rationale, PDF or JSON, by itself, by its key and by the record book.
+
+    Where the key or the program has changed since, its wording cannot be made again; then the
+    findings and the revision are held against the record instead.
+
+    Args:
+        file: The document.
+        store: The record book; None when there is none.
+
+    Raises:
+        IdKeyError: The file cannot be read, or holds no rationale.
+    """
+    alone = verify(file)
+    found, remarks = alone.found, []
+    key = _key(found.key.id)
+    if key is None:
+        remarks.append(f"Its key {found.key.id} is not at hand, so it was not asked again.")
+    record, differs = None, False
+    if store is not None:
+        record, said, differs = _by_record(store, found, key)
+        remarks += said
+        paper = rationale_with(store, sha256(file.read_bytes()))
+        if paper is not None:
+            remarks.append("This very file is noted in the record as handed out.")
+    result = verify(file, record=record, key=key)
+    return Checked(result=result, remarks=tuple(remarks), good=result.good and not differs)
+
+
+def _key(name: str) -> Key | None:
+    try:
+        return opened(name)
+    except IdKeyError:
+        return None
+
+
+def _by_record(
+    store: Store, found: Rationale, key: Key | None
+) -> tuple[str | None, list[str], bool]:
+    """The rationale as the record has it, else what can be said of it, and if it differs."""
+    if found.revision is None:
+        return None, ["It names no revision of a record."], False
+    try:
+        stored = store.case(found.case.id, found.revision.number)
+    except Missing:
+        said = f"This record book has no revision {found.revision.number} of case {found.case.id}."
+        return None, [said], False
+    if key is not None and key.digest == found.key.digest and found.key.program == __version__:
+        return _again(store, found, key), [], False
+    same = stored.revision.digest == found.revision.digest and replace(
+        _public(stored.case), key_version="", key_digest=""
+    ) == replace(found.case, key_version="", key_digest="")
+    if same:
+        return None, ["Label, findings and revision are those of the record."], False
+    return None, ["Label, findings or revision are not those of the record."], True
+
+
+def _again(store: Store, found: Rationale, key: Key) -> str:
+    """The rationale made again from the record, as JSON; starting rates as the document has them.
+
+    The rates of that day cannot be counted again, for the book has grown since.
+    """
+    number = found.revision.number if found.revision else None
+    stored = store.case(found.case.id, number)
+    case = replace(stored.case, key_version=key.version, key_digest=key.digest)
+    prior = dict(found.prior.shares) or None
+    again = assess(compile_key(key, case.specimen, case.care), case, prior)
+    sold = {sale.number: sale for sale in store.sales(case.id)}
+    return rationale_json(
+        rationale(
+            key,
+            again,
+            sale=sold.get(found.sale.number) if found.sale else None,
+            revision=stored.revision,
+            language=found.language,
+            pictures=found.pictures,
+        )
+    )
+
+
+def _public(case: Case) -> Case:
+    """The case as a rationale shows it: without what is for the shop alone."""
+    return replace(case, note="", claim=replace(case.claim, price=""))
