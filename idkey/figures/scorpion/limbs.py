@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from idkey.figures.drawing import Group, Item, Line, Part, group
 from idkey.figures.geometry import Place, Point, smooth
-from idkey.figures.ink import LINE_WEIGHT, Skin
+from idkey.figures.ink import EDGE, LINE_WEIGHT, Skin
 from idkey.figures.rod import rod
 
 LEGS = (
@@ -41,10 +41,10 @@ def leg(points: Sequence[Point], thick: Sequence[float], skin: Skin, name: str =
     unit = last / abs(last)
     items: list[Item] = []
     for side in (-1, 1):
-        reach = unit * thick[-1] * 1.5
+        reach = unit * thick[-1] * 1.1
         tip = points[-1] + reach + reach * 0.55j * side
         way = smooth((points[-1], points[-1] + reach * complex(0.6, 0.2 * side), tip), closed=False)
-        items.append(Line(outline=way, colour=skin.shade, weight=LINE_WEIGHT * 1.2, haloed=True))
+        items.append(Line(outline=way, colour=EDGE, weight=LINE_WEIGHT * 1.2, haloed=True))
     for index in range(len(points) - 2, -1, -1):
         after = thick[min(index + 1, len(thick) - 1)]
         outline = rod(points[index], points[index + 1], thick[index], after, belly=0.1)

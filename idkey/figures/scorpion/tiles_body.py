@@ -15,6 +15,7 @@ from idkey.figures.ink import (
 )
 from idkey.figures.marks import bar
 from idkey.figures.rod import rod
+from idkey.figures.scorpion import claw as forms
 from idkey.figures.scorpion.animal import bristled
 from idkey.figures.scorpion.back import (
     Shield,
@@ -23,6 +24,7 @@ from idkey.figures.scorpion.back import (
     tergite_outlines,
     tergites_drawing,
 )
+from idkey.figures.scorpion.claw import claw, claw_drawing
 from idkey.figures.scorpion.limbs import chelicera_drawing, leg
 from idkey.figures.scorpion.surface import beyond, granules, wrinkles
 from idkey.figures.scorpion.tail import segment_drawing
@@ -108,9 +110,9 @@ def _flat(deep: float, _: Colours) -> Item:
     )
     cut = ellipse(190 + 196j, 60, deep * 0.5)
     return group(
-        *legs,
         *_behind(deep, floor),
         Part(outline=body, skin=SHOWN),
+        *legs,
         Line(outline=smooth(seam, closed=False), colour=SHOWN.detail, weight=LINE_WEIGHT * 1.3),
         *(_plate(x, top, deep) for x in (156, 172, 189, 206, 224, 242, 259)),
         Patch(outline=ellipse(complex(124, top + deep * 0.26), min(3.4, deep * 0.1)), colour=EDGE),
@@ -119,25 +121,21 @@ def _flat(deep: float, _: Colours) -> Item:
     )
 
 
-_FORWARD = ((0, -6), (-12, -20), (-30, -2), (-38, 20))
-_BACKWARD = ((0, -6), (14, -22), (34, -4), (46, 20))
+_FORWARD = ((0, -3), (-13, 5), (-20, 21), (-30, 25))
+_BACKWARD = ((0, -3), (14, 5), (23, 21), (35, 25))
 
 
 def _behind(deep: float, floor: float) -> list[Item]:
     """Arm and tail, as deep as the body is."""
     share = min(1.0, 0.3 + deep / 90)
     at = complex(116, floor - deep * 0.4)
+    elbow = at - complex(22, 5 * share)
+    built = claw(50, 8 + 18 * share, forms.LOBED_WEAKLY)
+    tail = (at + 156, at + 186 - 10j * share)
     return [
-        segment_drawing(
-            (272 + 1j * (floor - deep * 0.4), 300 + 1j * (floor - deep * 0.55)), 26 * share, PLAIN
-        ),
-        Part(outline=rod(at, at + complex(-26, -6 * share), 18 * share, 20 * share), skin=PLAIN),
-        Part(
-            outline=rod(
-                at + complex(-24, -6 * share), at + complex(-50, 0), 20 * share, 19 * share
-            ),
-            skin=PLAIN,
-        ),
+        segment_drawing(tail, 26 * share, PLAIN),
+        Part(outline=rod(at, elbow, 18 * share, 20 * share), skin=PLAIN),
+        placed(claw_drawing(built, PLAIN, PLAIN), Place(-1 + 0j, 0j, elbow + 3)),
     ]
 
 
