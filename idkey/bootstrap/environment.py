@@ -83,7 +83,7 @@ def make(folder: Path, lines: tuple[str, ...]) -> None:
     if old:
         say(f"completing the environment in {folder}")
     else:
-        say(f"first start: making an environment in {folder} (once; some 150 MB to fetch)")
+        say(f"first start: making an environment in {folder} (once; some 150 to 250 MB to fetch)")
         _fresh(folder)
     _pip(folder, list(lines))
     if old:
@@ -160,7 +160,7 @@ def _fresh(folder: Path) -> None:
     except (OSError, subprocess.CalledProcessError) as err:
         raise SetUpError(
             f"No environment could be made in {folder}: {err}.\n"
-            f"Look whether the disk has room (some 700 MB) and the folder may be written."
+            f"Look whether the disk has room (some 900 MB) and the folder may be written."
         ) from err
 
 

@@ -19,7 +19,19 @@ AT_THE_TOP = {
 }
 REGISTRIES = ("py" + "pi.org", "python" + "hosted.org", "debian" + ".org", "npm" + "js.org")
 ELSEWHERE = re.compile(r"(?<![\w./-])(?:/work|/root|/mnt)/|(?<![\w-])sha" + r"red/")
-BINARY = {".ttf", ".png", ".jpg", ".pdf", ".ico", ".idkey", ".zip", ".sqlite", ".qm", ".xlsx", ".ods"}
+BINARY = {
+    ".ttf",
+    ".png",
+    ".jpg",
+    ".pdf",
+    ".ico",
+    ".idkey",
+    ".zip",
+    ".sqlite",
+    ".qm",
+    ".xlsx",
+    ".ods",
+}
 
 
 @pytest.fixture(scope="module")
