@@ -105,13 +105,8 @@ def attestation_of(
         ThinEvidence: No pair reaches the threshold.
         ValueError: The trials are of several people.
     """
-    if len({trial.person for trial in trials}) > 1:
-        raise ValueError("an attestation is about one person")
-    same = [trial for trial in trials if trial.key_digest == key.digest]
-    records = pair_records(same, threshold=threshold)
-    firm = [record for record in records if record.shown]
-    if not firm:
-        raise _refusal(key, records, same, trials, threshold=threshold)
+    _check_person(trials)
+    same, records = _counted(key, trials, threshold)
     return Attestation(
         person=trials[-1].person,
         at=now.astimezone(UTC).isoformat(timespec="seconds").replace("+00:00", "Z"),
@@ -119,16 +114,36 @@ def attestation_of(
         title=key.title,
         version=key.version,
         key_digest=key.digest,
-        pairs=tuple(_attested(key, record) for record in firm),
-        others=len(records) - len(firm),
-        elsewhere=sum(t.exercise is Exercise.PAIR for t in trials)
-        - sum(t.exercise is Exercise.PAIR for t in same),
+        pairs=tuple(_attested(key, record) for record in records if record.shown),
+        others=sum(not record.shown for record in records),
+        elsewhere=_decisions(trials) - _decisions(same),
         entries=trials[-1].number,
         log_digest=trials[-1].digest,
         threshold=threshold,
         italic=scientific_names(key),
         language=language.code,
     )
+
+
+def _check_person(trials: Sequence[Trial]) -> None:
+    if len({trial.person for trial in trials}) > 1:
+        raise ValueError("an attestation is about one person")
+
+
+def _counted(
+    key: Key, trials: Sequence[Trial], threshold: float
+) -> tuple[list[Trial], tuple[PairRecord, ...]]:
+    """The trials on this version of the key, and what they show; refused when that is thin."""
+    same = [trial for trial in trials if trial.key_digest == key.digest]
+    records = pair_records(same, threshold=threshold)
+    if not any(record.shown for record in records):
+        raise _refusal(key, records, same, trials, threshold=threshold)
+    return same, records
+
+
+def _decisions(trials: Sequence[Trial]) -> int:
+    """How many decisions on a pair there are among the trials."""
+    return sum(trial.exercise is Exercise.PAIR for trial in trials)
 
 
 def fewest_right(threshold: float = SHOWN) -> int:

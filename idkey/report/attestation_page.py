@@ -8,6 +8,7 @@ from idkey.drill.progress import WINDOW
 from idkey.errors import IdKeyError
 from idkey.report.attestation import Attestation, Attested
 from idkey.report.language import Language, in_language
+from idkey.report.paper.about import About
 from idkey.report.paper.prose import Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sections import section
 from idkey.report.paper.sheet import INK, SOFT, Sheet
@@ -54,16 +55,22 @@ def attestation_pdf(found: Attestation) -> bytes:
     _limits(sheet, found, language)
     _origin(sheet, found, language)
     _sign(sheet, language)
-    return bytes(sheet.output())
+    return sheet.finished()
 
 
 def _describe(sheet: Sheet, found: Attestation, language: Language) -> None:
     made = datetime.fromisoformat(found.at)
-    sheet.set_lang(language.code)
-    sheet.set_title(language.say("What {person} can tell apart", person=found.person))
-    sheet.set_author("–")
-    sheet.set_creator(f"idkey {found.program}")
-    sheet.set_creation_date(made)
+    sheet.describe(
+        About(
+            title=language.say("What {person} can tell apart", person=found.person),
+            subject=f"{found.title} {found.version}",
+            author="–",
+            creator=f"idkey {found.program}",
+            keywords=f"drill log entry {found.entries}, sha256 {found.log_digest}",
+            language=language.code,
+            made=made,
+        )
+    )
     sheet.embed_file(
         bytes=canonical(asdict(found)).encode("utf-8"),
         basename=ATTACHMENT,
@@ -145,6 +152,12 @@ def _limits(sheet: Sheet, found: Attestation, language: Language) -> None:
             "safety. This is no licence and no qualification."
         ),
     ]
+    sentences += _left_out(found, language)
+    paragraph(sheet, pieces(found.italic, " ".join(sentences)), Type(size=8.5, leading=1.4))
+
+
+def _left_out(found: Attestation, language: Language) -> list[str]:
+    sentences = []
     if found.others:
         sentences.append(
             language.count(
@@ -161,7 +174,7 @@ def _limits(sheet: Sheet, found: Attestation, language: Language) -> None:
                 "{n} pictures of other versions of the key were not counted.",
             )
         )
-    paragraph(sheet, pieces(found.italic, " ".join(sentences)), Type(size=8.5, leading=1.4))
+    return sentences
 
 
 def _origin(sheet: Sheet, found: Attestation, language: Language) -> None:
