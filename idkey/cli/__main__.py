@@ -12,7 +12,7 @@ from idkey.cli.usage import EXIT_CODES, FAILED
 
 USAGE = f"""Usage: python3 -m idkey.cli COMMAND [ARGUMENTS]
 
-Commands: identify, questions, rationale, check, list, labels, walk.
+Commands: identify, questions, rationale, walk, labels, list, check, records, verify, label.
 COMMAND --help says more.
 
 {EXIT_CODES}

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from idkey.cli.__main__ import USAGE
 from idkey.cli.commands import main, program
 from idkey.cli.usage import EXIT_CODES
 
@@ -16,8 +17,16 @@ COMMANDS = [line[3:] for line in LINES if line[:3] == ["python3", "-m", "idkey.c
 ALONE = [command for command in COMMANDS if command != ["walk"]]
 
 
-def test_every_command_is_shown():
-    assert {command[0] for command in COMMANDS} == set(program.commands)
+def test_every_command_is_shown_or_named():
+    named = {name for name in program.commands if f"`{name}`" in README}
+
+    assert {command[0] for command in COMMANDS} | named == set(program.commands)
+
+
+def test_the_help_that_needs_no_set_up_names_every_command():
+    (line,) = (line for line in USAGE.splitlines() if line.startswith("Commands: "))
+
+    assert set(line.removeprefix("Commands: ").rstrip(".").split(", ")) == set(program.commands)
 
 
 @pytest.mark.parametrize("command", ALONE, ids=lambda command: command[0])
