@@ -1,5 +1,7 @@
 """What is known of the animal, and how it is looked at: one button, one menu."""
 
+from typing import Any
+
 from PySide6.QtCore import QSize, Signal, Slot
 from PySide6.QtGui import QAction, QActionGroup, QPaintEvent
 from PySide6.QtWidgets import QMenu, QPushButton
@@ -29,6 +31,7 @@ class AnimalButton(QPushButton):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self._desk = desk
+        self._values: dict[QAction, Any] = {}  # as data, Qt would make strings of the enums
         menu = QMenu(self)
         self._sexes = self._group(menu, [(self._sex(s), s) for s in (None, *Sex)])
         self._stages = self._group(menu, [(self._stage(s), s) for s in (None, *Stage)])
@@ -42,9 +45,9 @@ class AnimalButton(QPushButton):
     def show_case(self, case: Case) -> None:
         """Show what a case says."""
         sex, stage = case.specimen.sex, case.specimen.stage
-        _check(self._sexes, sex)
-        _check(self._stages, stage)
-        _check(self._cares, case.care)
+        for group, value in ((self._sexes, sex), (self._stages, stage), (self._cares, case.care)):
+            for action in group.actions():
+                action.setChecked(self._values[action] == value)
         known = [self._sex(sex)] if sex else []
         known += [stage_words(stage, self._desk.language)] if stage else []
         text = ", ".join(known) if known else self.tr("Sex and stage open")
@@ -79,23 +82,17 @@ class AnimalButton(QPushButton):
         for text, value in items:
             action = QAction(text, self)
             action.setCheckable(True)
-            action.setData(value)
+            self._values[action] = value
             group.addAction(action)
             menu.addAction(action)
         return group
 
     @Slot(QAction)
     def _on_specimen_triggered(self, _: QAction) -> None:
-        sex, stage = self._sexes.checkedAction().data(), self._stages.checkedAction().data()
+        sex = self._values[self._sexes.checkedAction()]
+        stage = self._values[self._stages.checkedAction()]
         self.described.emit(Specimen(sex=sex, stage=stage))
 
     @Slot(QAction)
     def _on_cares_triggered(self, action: QAction) -> None:
-        self.cared.emit(action.data())
-
-
-def _check(group: QActionGroup, value: object) -> None:
-    """Check without telling anybody."""
-    for action in group.actions():
-        if action.data() == value:
-            action.setChecked(True)
+        self.cared.emit(self._values[action])

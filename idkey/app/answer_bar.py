@@ -58,9 +58,8 @@ class AnswerBar(QWidget):
 
     def show_character(self, character: Character) -> None:
         """Offer what this character allows."""
-        self._looks.clear()
-        for look in character.looks:
-            self._looks.addItem(upper_first(look_words(look, self._desk.language)), look)
+        language = self._desk.language
+        self._looks.offer((upper_first(look_words(k, language)), k) for k in character.looks)
         self._several.setVisible(len(character.states) > 2)
         self._none.setVisible(bool(character.states))
 
@@ -132,7 +131,7 @@ class AnswerBar(QWidget):
 
     @Slot(int)
     def _on_looks_activated(self, row: int) -> None:
-        self.changed.emit(replace(self._answer, look=self._looks.itemData(row)))
+        self.changed.emit(replace(self._answer, look=self._looks.value(row)))
 
     @Slot()
     def _on_several_clicked(self) -> None:

@@ -30,8 +30,7 @@ class BenchBar(FlowRow):
     def __init__(self, desk: Desk) -> None:
         super().__init__(gap=8)
         self._aim = Choice(self.tr("What you need to know"), desk.theme)
-        for aim in Aim:
-            self._aim.addItem(aim_words(aim), aim)
+        self._aim.offer((aim_words(aim), aim) for aim in Aim)
         self.animal = AnimalButton(desk)
         self._mode = Segments(self.tr("How to go through the key"), Mode, self._mode_words)
         parts: tuple[QWidget, ...] = (self._aim, self.animal, self._mode)
@@ -47,12 +46,17 @@ class BenchBar(FlowRow):
         self._mode.set_value(session.mode)
         self._mode.setVisible(bool(session.key.couplets))
 
+    def pick_aim(self, aim: Aim) -> None:
+        """Choose an aim as the person would."""
+        self._aim.choose(aim)
+        self._on_aim_activated(self._aim.currentIndex())
+
     def _mode_words(self, mode: Mode) -> str:
         return self.tr("Free choice") if mode is Mode.FREE else self.tr("Couplets")
 
     @Slot(int)
     def _on_aim_activated(self, row: int) -> None:
-        self.aim_chosen.emit(self._aim.itemData(row))
+        self.aim_chosen.emit(self._aim.value(row))
 
     @Slot(object)
     def _on_mode_chosen(self, mode: Mode) -> None:

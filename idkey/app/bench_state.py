@@ -8,12 +8,13 @@ from idkey.app.case_shelf import CaseShelf
 from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.keeper import Keeper
 from idkey.app.key_library import KeyLibrary
-from idkey.app.reasoner import Reasoned, Reasoner
 from idkey.app.place import kept_place, place_of
+from idkey.app.reasoner import Reasoned, Reasoner
 from idkey.app.session import Mode, Session
 from idkey.engine import walk
 from idkey.engine.labels import match_labels
 from idkey.model.case import Aim, Care, Case, Claim, Finding, Specimen
+from idkey.model.couplet import Couplet
 
 PLACE = "bench"
 """Setting that says which case, question and tray the bench was at."""
@@ -187,6 +188,10 @@ class BenchState(QObject):
     def take(self, couplet: str, leads: tuple[int, ...]) -> None:
         """Take one lead of a couplet, or several."""
         self._move(walk.take(self.session.key, self.session.case, couplet, leads), asked="")
+
+    def couplets(self) -> tuple[Couplet, ...]:
+        """The couplets the walk stands at."""
+        return walk.here(self.session.key, self.session.case)
 
     @Slot()
     def step_back(self) -> None:

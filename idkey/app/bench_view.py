@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QPoint, Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QApplication, QBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.bench_state import BenchState
 from idkey.app.claim_view import ClaimView
@@ -12,6 +12,7 @@ from idkey.app.lineup_view import LineupView
 from idkey.app.middle import Middle, Page
 from idkey.app.offers import Offers
 from idkey.app.popover import LargePictures, TermPopover
+from idkey.app.scrolling import scrolled
 from idkey.app.session import Session
 from idkey.app.verdict_view import VerdictView
 from idkey.model.case import Claim
@@ -46,9 +47,9 @@ class BenchView(QWidget):
         self.ledger = LedgerView(desk)
         self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._scroll = QScrollArea()
         self._lay_out()
         self._large = LargePictures(desk, self)
+        self.term = TermPopover(desk, self)
         self.offers = Offers(desk.theme, self)
         self.claim.use_offers(self.offers)
         self._connect()
@@ -142,10 +143,7 @@ class BenchView(QWidget):
         whole.addLayout(self._top)
         whole.addLayout(self._body, 1)
         whole.addWidget(self.ledger)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(floor)
+        self._scroll = scrolled(floor)
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(self._scroll)
@@ -168,6 +166,8 @@ class BenchView(QWidget):
         self.ledger.withdrawn.connect(state.withdraw)
         self.ledger.undo_asked.connect(state.undo)
         self.ledger.redo_asked.connect(state.redo)
+        self.term.ended.connect(middle.focus_answer)
+        self._large.ended.connect(middle.focus_answer)
         state.changed.connect(self.show_session)
 
     @Slot(object)
@@ -191,11 +191,9 @@ class BenchView(QWidget):
     @Slot(str)
     def _on_term_asked(self, character: str) -> None:
         card = self.middle.question
-        place = card.mapToGlobal(QPoint(card.width() - self._desk.theme.px(400), 48))
-        popover = TermPopover(self._desk, self)
-        popover.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        place = card.mapTo(self, QPoint(card.width() - self._desk.theme.px(400), 48))
         key = self._state.session.key
-        popover.explain(key, key.character[character], place)
+        self.term.explain(key, key.character[character], place)
 
     @Slot(object)
     def _on_paged(self, page: Page) -> None:

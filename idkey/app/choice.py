@@ -1,5 +1,8 @@
 """A drop-down list with a chevron in the colours of the theme."""
 
+from collections.abc import Iterable
+from typing import Any
+
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QWidget
@@ -18,16 +21,27 @@ class Choice(QComboBox):
     def __init__(self, name: str, theme: Theme) -> None:
         super().__init__()
         self._theme = theme
+        self._values: list[object] = []
         self.setAccessibleName(name)
         self.setToolTip(name)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
+    def offer(self, items: Iterable[tuple[str, object]]) -> None:
+        """Offer other values, as (words, value)."""
+        self.clear()
+        self._values = []
+        for text, value in items:
+            self.addItem(text)
+            self._values.append(value)
+
+    def value(self, row: int) -> Any:
+        """The value in a row; Qt itself would turn an enum of strings into its string."""
+        return self._values[row]
+
     def choose(self, value: object) -> None:
         """Choose without telling anybody; nothing happens when it is not on offer."""
-        for row in range(self.count()):
-            if self.itemData(row) == value:
-                self.setCurrentIndex(row)
-                return
+        if value in self._values:
+            self.setCurrentIndex(self._values.index(value))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the list, and a chevron."""

@@ -60,6 +60,7 @@ class ClaimView(QWidget):
                 _put(self.label, draft or claim.text)
             for name, field in self._small.items():
                 _put(field, getattr(claim, name))
+                field.setToolTip(f"{field.accessibleName()}: {field.text()}".removesuffix(": "))
 
     def use_offers(self, offers: Offers) -> None:
         """Let `offers` hang from the label."""

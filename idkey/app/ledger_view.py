@@ -101,6 +101,11 @@ class LedgerView(QFrame):
         if grown and self._order.value is Order.TIME:
             self.list.scrollToBottom()
 
+    def order_by_effect(self) -> None:
+        """Show first what changed most."""
+        self._order.set_value(Order.EFFECT)
+        self._on_order_chosen(Order.EFFECT)
+
     def _build(self) -> None:
         self.list = LedgerList()
         self.list.setModel(self.rows)

@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
@@ -15,6 +15,7 @@ from idkey.app.label_note import LabelNote
 from idkey.app.others_view import OthersView
 from idkey.app.question_page import QuestionPage
 from idkey.app.reasons_view import ReasonsView
+from idkey.app.scrolling import scrolled
 from idkey.app.session import Mode, Session
 from idkey.app.start_view import StartView
 from idkey.app.taxon_sheet import TaxonSheet
@@ -91,6 +92,14 @@ class Middle(QWidget):
         if session.mode is Mode.COUPLETS:
             return Page.WALK
         return Page.START if session.blank else Page.QUESTION
+
+    def hasHeightForWidth(self) -> bool:
+        """It takes the height there is: its pages scroll by themselves."""
+        return False
+
+    def sizeHint(self) -> QSize:
+        """No more than it needs at least."""
+        return QSize(600, self.minimumHeight())
 
     def show_session(self, session: Session) -> None:
         """Show a session on the page that stands in the middle."""
@@ -189,7 +198,7 @@ class Middle(QWidget):
     def _lay_out(self) -> None:
         self._stack = QStackedWidget()
         self._pages: dict[Page, QWidget] = {
-            Page.START: self.start,
+            Page.START: scrolled(self.start),
             Page.QUESTION: self._card,
             Page.WALK: self.walk,
             Page.QUESTIONS: self.all_questions,

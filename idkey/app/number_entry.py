@@ -63,6 +63,11 @@ class NumberEntry(QWidget):
         self._measure.clicked.connect(self._on_measure_clicked)
         self._measure.hide()
 
+    @property
+    def complaint(self) -> str:
+        """What is wrong with what is typed; empty when nothing is."""
+        return self._wrong.text()
+
     def offer_measuring(self, offered: bool) -> None:
         """Whether a photograph can be measured here."""
         self._measure.setVisible(offered)

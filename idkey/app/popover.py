@@ -2,8 +2,8 @@
 
 from html import escape
 
-from PySide6.QtCore import QPoint, QSize, Qt, Slot
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QPoint, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 from idkey.app.captions import caption
@@ -25,16 +25,23 @@ def term_html(key: Key, character: Character) -> str:
 
 
 class TermPopover(QFrame):
-    """Explains a term beside the place that asked; any key or click ends it.
+    """Explains a term beside the place that asked; any key, or looking elsewhere, ends it.
 
     Args:
         desk: Look, drawings, language.
-        parent: Owner.
+        parent: The widget it lies over.
+
+    Signals:
+        ended(): A key put it away.
     """
 
+    ended = Signal()
+
     def __init__(self, desk: Desk, parent: QWidget) -> None:
-        super().__init__(parent, Qt.WindowType.Popup)
+        super().__init__(parent)
+        self._over = parent
         self.setProperty("pane", "card")
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._desk = desk
         self._title = caption(rank="strong")
         self._text = caption()
@@ -43,6 +50,7 @@ class TermPopover(QFrame):
         column.setContentsMargins(16, 12, 16, 12)
         column.addWidget(self._title)
         column.addWidget(self._text)
+        self.hide()
 
     @property
     def text(self) -> str:
@@ -50,22 +58,28 @@ class TermPopover(QFrame):
         return self._text.text()
 
     def explain(self, key: Key, character: Character, place: QPoint) -> None:
-        """Show the explanation of a character below `place` (global)."""
+        """Show the explanation of a character below `place`, in the widget it lies over."""
         self._title.setText(character.name)
         self._text.setText(term_html(key, character) or self.tr("The key explains no more."))
         self.setAccessibleName(character.name)
-        self.setFixedWidth(self._desk.theme.px(380))
-        self.adjustSize()
-        screen = self.screen().availableGeometry()
-        x = min(place.x(), screen.right() - self.width() - 8)
-        y = min(place.y() + 6, screen.bottom() - self.height() - 8)
-        self.move(max(x, screen.left() + 8), max(y, screen.top() + 8))
+        wide = min(self._desk.theme.px(380), self._over.width() - 16)
+        self.resize(wide, max(self.heightForWidth(wide), self.sizeHint().height()))
+        x = min(place.x(), self._over.width() - self.width() - 8)
+        y = min(place.y() + 6, self._over.height() - self.height() - 8)
+        self.move(max(x, 8), max(y, 8))
         self.show()
+        self.raise_()
         self.setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Any key ends it."""
-        self.close()
+        self.hide()
+        self.ended.emit()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Looking elsewhere ends it."""
+        super().focusOutEvent(event)
+        self.hide()
 
 
 class LargePictures(QFrame):
@@ -74,7 +88,12 @@ class LargePictures(QFrame):
     Args:
         desk: Look, drawings, language.
         parent: The window it covers.
+
+    Signals:
+        ended(): The person has seen enough.
     """
+
+    ended = Signal()
 
     def __init__(self, desk: Desk, parent: QWidget) -> None:
         super().__init__(parent)
@@ -156,4 +175,4 @@ class LargePictures(QFrame):
     @Slot()
     def _end(self) -> None:
         self.hide()
-        self._over.setFocus()
+        self.ended.emit()

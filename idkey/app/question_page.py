@@ -2,12 +2,13 @@
 
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QScrollArea, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from idkey.app.captions import KeyButton
 from idkey.app.desk import Desk
 from idkey.app.others_view import OthersView
 from idkey.app.question_view import QuestionView
+from idkey.app.scrolling import scrolled
 from idkey.app.session import Session
 
 BESIDE = 1160
@@ -41,7 +42,6 @@ class QuestionPage(QWidget):
         self.others = OthersView(desk)
         self._more = KeyButton(self.tr("Other questions"), "Ctrl+F", desk.theme, "quiet")
         self._more.hide()
-        self._scroll = QScrollArea()
         self._split = QSplitter(Qt.Orientation.Vertical)
         self._lay_out()
         self._more.clicked.connect(self._on_more_clicked)
@@ -75,17 +75,13 @@ class QuestionPage(QWidget):
 
     def _lay_out(self) -> None:
         inner = QWidget()
-        inner.setProperty("pane", "clear")
         card = QVBoxLayout(inner)
         card.setContentsMargins(0, 0, 0, 0)
         card.setSpacing(6)
         card.addWidget(self.question)
         card.addWidget(self._more, 0, Qt.AlignmentFlag.AlignLeft)
         card.addStretch(1)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(inner)
+        self._scroll = scrolled(inner)
         self._split.setHandleWidth(8)
         self._split.addWidget(self._scroll)
         self._split.addWidget(self.others)

@@ -56,6 +56,11 @@ class QuestionView(QFrame):
         """The character on the card."""
         return self._character
 
+    @property
+    def reasons(self) -> str:
+        """Why the question is asked and what goes wrong with it, as rich text."""
+        return f"{self._why.text()} {self._pitfalls.text()}"
+
     def show_session(self, session: Session, draft: str = "") -> None:
         """Show the question of a session.
 
@@ -170,8 +175,8 @@ class QuestionView(QFrame):
         for part in (self._term, self.bar):
             part.setVisible(not ended)
         if ended:
-            for part in (self._how, self.grid, self.entry):
-                part.hide()
+            for gone in (self._how, self.grid, self.entry):
+                gone.hide()
             self._character = None
             self.grid.replace(())
             self._question.setText(self.tr("Nothing is left to ask now."))

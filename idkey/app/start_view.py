@@ -49,9 +49,7 @@ class StartView(QFrame):
     def show_keys(self, keys: tuple[tuple[str, str], ...], current: Key) -> None:
         """Show the keys that can be used, as (id, title)."""
         if self._keys.count() != len(keys):
-            self._keys.clear()
-            for key_id, title in keys:
-                self._keys.addItem(title, key_id)
+            self._keys.offer((title, key_id) for key_id, title in keys)
         self._keys.choose(current.id)
         self._scope.setText(current.scope)
 
@@ -105,7 +103,7 @@ class StartView(QFrame):
 
     @Slot(int)
     def _on_keys_activated(self, row: int) -> None:
-        self.key_chosen.emit(self._keys.itemData(row))
+        self.key_chosen.emit(self._keys.value(row))
 
     @Slot()
     def _on_unlabelled_clicked(self) -> None:

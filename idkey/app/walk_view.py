@@ -4,13 +4,14 @@ from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.captions import KeyButton, caption
 from idkey.app.couplet_map import CoupletMap
 from idkey.app.desk import Desk
 from idkey.app.flow import FlowRow
 from idkey.app.lead_card import LeadCard
+from idkey.app.scrolling import scrolled
 from idkey.app.session import Session
 from idkey.app.walk_words import conflict_with_support, end_html, step_words
 from idkey.engine import walk
@@ -66,6 +67,16 @@ class WalkView(QFrame):
         for part in (self._both, self._take):
             part.setVisible(self._couplet is not None)
 
+    @property
+    def clash(self) -> str:
+        """Where the walk and the findings disagree, as rich text; empty when they do not."""
+        return "" if self._clash_frame.isHidden() else self._clash.text()
+
+    @property
+    def note(self) -> str:
+        """How to look, or where the walk ended, as rich text."""
+        return self._note.text()
+
     def focus_answer(self) -> None:
         """Put the focus on the marked lead, else on the first."""
         marked = [card for card in self.cards if card.isChecked()]
@@ -117,16 +128,10 @@ class WalkView(QFrame):
         column.addStretch(1)
         column.setContentsMargins(0, 0, 6, 0)
         inner = QWidget()
-        inner.setProperty("pane", "clear")
         inner.setLayout(column)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inner)
         whole = QVBoxLayout()
         whole.setSpacing(8)
-        whole.addWidget(scroll, 1)
+        whole.addWidget(scrolled(inner), 1)
         whole.addWidget(foot)
         row = QHBoxLayout(self)
         row.setContentsMargins(20, 12, 12, 12)
@@ -182,6 +187,7 @@ class WalkView(QFrame):
             )
             for card in self.cards:
                 self._leads.addWidget(card, 1, Qt.AlignmentFlag.AlignTop)
+                card.show()  # the layout would do so later, too late for the focus
                 card.clicked.connect(self._on_card_clicked)
         if self._couplet is not None and not any(card.isChecked() for card in self.cards):
             decided = walk.decided(session.case, self._couplet)

@@ -1,0 +1,1 @@
+"""The window, piece by piece."""

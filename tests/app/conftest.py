@@ -42,7 +42,8 @@ def store(tmp_path: Path) -> Iterator[Store]:
 
 
 @pytest.fixture
-def keeper(store: Store, qapp: QApplication) -> Iterator[Keeper]:
+def keeper(store: Store, theme: Theme) -> Iterator[Keeper]:
+    assert theme, "signals need the application"
     made = Keeper(store)
     yield made
     made.close()
@@ -61,7 +62,8 @@ def desk(theme: Theme, pictures: Pictures) -> Desk:
 
 
 @pytest.fixture(scope="session")
-def pictures(qapp: QApplication) -> Iterator[Pictures]:
+def pictures(theme: Theme) -> Iterator[Pictures]:
+    assert theme, "pixmaps need the application"
     made = Pictures(places.images_folder())
     yield made
     made.close()

@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from idkey.app.bench_state import BenchState
-from idkey.app.key_library import KeyLibrary
 from idkey.app.keeper import Keeper
+from idkey.app.key_library import KeyLibrary
 from idkey.app.session import Mode
 from idkey.engine.result import Stake, VerdictKind
 from idkey.engine.sample import sample_case
@@ -260,7 +260,7 @@ def test_the_cautions_are_there_before_anything_is_seen(state: BenchState):
     assert state.session.reasoned.assessment.verdict.kind is not VerdictKind.HOLDS
 
 
-def test_changed_is_told_once_per_step(state: BenchState, qtbot):
+def test_changed_is_told_once_per_step(state: BenchState):
     told = []
     state.changed.connect(told.append)
     state.observe(FIVE_SIDED)

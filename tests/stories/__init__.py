@@ -1,0 +1,1 @@
+"""Stories: the whole program, driven as a person drives it."""

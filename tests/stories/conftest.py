@@ -78,7 +78,7 @@ class Keeper:
 
 
 @pytest.fixture
-def opens(qapp: QApplication, qtbot, tmp_path: Path) -> Iterator[Callable[[], Keeper]]:
+def opens(qapp: QApplication, qtbot) -> Iterator[Callable[[], Keeper]]:
     """Opens the program as often as a story needs, each time with the same data."""
     started: list[Start] = []
 

@@ -18,9 +18,8 @@ def test_an_asian_forest_scorpion_goes_from_label_to_the_sale_record(keeper: Kee
 
     assert keeper.session.label is not None
     assert "Pandinus imperator" in keeper.bench.middle.note.text
-    assert {c.stake for c in keeper.session.reasoned.assessment.cautions} == set(
-        (Stake.HAZARD, Stake.PERMIT)
-    )
+    cautions = {caution.stake for caution in keeper.session.reasoned.assessment.cautions}
+    assert cautions == {Stake.HAZARD, Stake.PERMIT}
 
     answers = {
         "sternum_shape": "pentagonal",
