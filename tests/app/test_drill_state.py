@@ -216,18 +216,30 @@ def test_thin_evidence_becomes_a_message_and_firm_evidence_a_paper(
 
 
 def test_an_answer_that_could_not_be_written_is_written_with_the_next(
-    begun: DrillState, settles, store: Store
+    qtbot, keys: KeyLibrary, tmp_path: Path
 ):
-    begun.start(Exercise.STATE)
-    settles()
-    with store.database.writes():  # somebody else holds the book
-        begun.apply(begun.drill.run.say(None))
+    with Store.open(tmp_path / "shared.sqlite", wait_seconds=0.1) as store:
+        drill = DrillState(store, keys, images=places.images_folder(), attestations=tmp_path)
+
+        def settles() -> None:
+            qtbot.waitUntil(lambda: not drill.busy and not drill.drill.busy, timeout=30_000)
+
+        drill.open()
         settles()
-        problem = begun.drill.problem
-    begun.go_on()
-    settles()
-    begun.apply(begun.drill.run.say(None))
-    settles()
+        drill.choose_person("RB")
+        settles()
+        drill.start(Exercise.STATE)
+        settles()
+        with store.database.writes():  # somebody else holds the book
+            drill.apply(drill.drill.run.say(None))
+            settles()
+            problem = drill.drill.problem
+        drill.go_on()
+        settles()
+        drill.apply(drill.drill.run.say(None))
+        settles()
+        numbers = [trial.number for trial in trials_of(store, "RB")]
+        drill.close()
 
     assert "in use by another program" in problem.problem
-    assert [trial.number for trial in trials_of(store, "RB")] == [1, 2]
+    assert numbers == [1, 2]

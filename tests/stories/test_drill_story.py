@@ -194,6 +194,7 @@ def test_a_pair_decided_on_what_is_the_same_on_both_is_told_to_be_luck(begun: Tr
     assert "does not show that" in begun.view.telling.feedback.headline.text()
 
 
+@pytest.mark.slow
 def test_a_whole_case_is_run_to_the_verdict_that_its_findings_carry(begun: Trainee, store: Store):
     begun.digit(3)
     assert isinstance(begun.run, RunCase)
