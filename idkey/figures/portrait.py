@@ -45,12 +45,15 @@ class View:
             one, and a bar shows it. None fills the paper with each animal.
         width: Width of the view box.
         height: Height of the view box.
+        bar: Whether a bar shows the scale; without it a drawing too small to read letters is
+            not cluttered.
     """
 
     heading: Heading = Heading.LEFT
     scale_mm: float | None = None
     width: float = 400.0
     height: float = 250.0
+    bar: bool = True
 
     def __post_init__(self) -> None:
         if self.scale_mm is not None and not self.scale_mm > 0:
@@ -176,19 +179,19 @@ def plan_portrait(plan: str, values: Values, title: str, view: View = DEFAULT_VI
     low, high = _box(animal)
     paper = complex(view.width, view.height)
     if view.scale_mm is None:
-        paper *= _stretch(high - low, view, known)
+        paper *= _stretch(high - low, view, barred=known and view.bar)
     items: list[Item] = [placed(animal, moved(paper / 2 - (low + high) / 2))]
-    if known:
+    if view.bar and known:
         items.append(_scale_bar(length / values.number("length", 1.0), paper))
-    elif view.scale_mm is not None:
+    elif view.bar and view.scale_mm is not None:
         items.append(letter("? mm", paper - (26 + 12j), size=13))
     sheet = Sheet(width=paper.real, height=paper.imag, title=title)
     return svg(sheet, items, shown=(view.width, view.height))
 
 
-def _stretch(size: Point, view: View, known: bool) -> float:
+def _stretch(size: Point, view: View, *, barred: bool) -> float:
     """How much larger the paper must be for the animal to fill it."""
-    foot = _FOOT if known else 0.0
+    foot = _FOOT if barred else 0.0
     wide = (size.real + 2 * _MARGIN) / view.width
     return max(wide, (size.imag + 2 * (_MARGIN + foot)) / view.height)
 

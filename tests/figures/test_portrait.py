@@ -194,6 +194,14 @@ def test_an_animal_of_unknown_size_says_so_in_a_line_up():
     assert "? mm</text>" in portrait(SCORPIONS, "pandinoides_militaris", view=View(scale_mm=200))
 
 
+def test_a_small_picture_may_leave_the_bar_out():
+    for taxon in ("pandinus_imperator", "pandinoides_militaris"):
+        view = View(scale_mm=200, bar=False)
+
+        assert "mm</text>" not in portrait(SCORPIONS, taxon, view=view)
+        assert "mm</text>" not in portrait(SCORPIONS, taxon, view=View(bar=False))
+
+
 def test_a_portrait_may_look_up_or_left():
     left = pixels(portrait(SCORPIONS, "scorpio_fuscus"), size=(400, 250))
     up_view = View(heading=Heading.UP, width=250, height=400)
