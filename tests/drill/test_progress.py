@@ -124,6 +124,10 @@ def test_the_trend_of_someone_who_learns_rises(bench: Bench):
     assert [block.trials for block in trend(one.trials)] == [20, 20, 20, 25]
 
 
+def test_nobody_has_no_trend_no_pairs_and_no_accuracy():
+    assert (trend([]), pair_records([]), accuracies([]), overall([])) == ((), (), (), ())
+
+
 def test_two_people_are_compared_on_the_same_pictures(learner: Learner, steady: Learner):
     between = agreement_between(learner.trials, steady.trials)
 
