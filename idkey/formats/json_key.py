@@ -1,6 +1,7 @@
 """A whole key as one JSON document, lossless: for programs, and for sending."""
 
 import json
+import re
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +16,10 @@ from idkey.formats.yaml_text import YamlText
 from idkey.model.key import Key
 
 LARGEST_JSON = 64 * 2**20
+DEEPEST = 40
+"""Brackets inside brackets; a key needs ten."""
+
+_BRACKET = re.compile(r'"(?:[^"\\]|\\.)*+"|[\[\]{}]')
 _LISTS = ("characters", "labels", "couplets", "sources", "checks")
 _MEND = "Ask for the file again, or export the key anew."
 
@@ -47,6 +52,7 @@ def parse_json(raw: bytes, file: Path) -> Key:
         raise IdKeyError(f"{file.name} is larger than {size} MB.", "Split the key.")
     try:
         text = raw.decode("utf-8-sig")
+        _check_depth(text)
         plain = json.loads(text, object_pairs_hook=_once, parse_constant=_never)
     except UnicodeDecodeError as err:
         raise IdKeyError(f"{file.name} is not UTF-8 text.", "Save it as UTF-8.") from err
@@ -56,6 +62,24 @@ def parse_json(raw: bytes, file: Path) -> Key:
         raise IdKeyError(f"{file.name} is no key: {err}.", _MEND) from err
     if not isinstance(plain, dict):
         raise IdKeyError(f"{file.name} is JSON, but no key.", _MEND)
+    return _key(file, text, plain)
+
+
+def key_of_documents(documents: dict[str, Any], file: Path) -> Key:
+    """The key that documents made from another format say.
+
+    Args:
+        documents: As `plain.documents` gives them.
+        file: Where they come from, for messages.
+
+    Raises:
+        KeyProblems: They have mistakes.
+        IdKeyError: A taxon is there twice.
+    """
+    return _key(file, "", documents)
+
+
+def _key(file: Path, text: str, plain: dict[str, Any]) -> Key:
     key, problems = checked(drafted(file, _texts(file, text, as_written(plain))))
     if key is None:
         raise KeyProblems(file.name, problems)
@@ -69,6 +93,14 @@ def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
         twice = next(name for name in names if names.count(name) > 1)
         raise ValueError(f"'{twice[:60]}' is given twice in one place")
     return fields
+
+
+def _check_depth(text: str) -> None:
+    depth = 0
+    for match in _BRACKET.finditer(text):
+        depth += {"[": 1, "{": 1, "]": -1, "}": -1}.get(match[0], 0)
+        if depth > DEEPEST:
+            raise ValueError("it is nested deeper than any key")
 
 
 def _never(constant: str) -> float:

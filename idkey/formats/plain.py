@@ -2,7 +2,8 @@
 
 The documents are those of a key folder under the same names; a field that has its default is
 left out, whole numbers are written without a fraction, taxa stand in the order of their ids,
-scores in the order of the characters, states in the order of their character.
+scores in the order of the characters and within a cell by sex and stage, states in the order
+of their character.
 """
 
 from collections.abc import Iterable, Mapping
@@ -11,6 +12,7 @@ from enum import Enum
 from typing import Any
 
 from idkey.errors import IdKeyError
+from idkey.model.character import Sex, Stage
 from idkey.model.check import Check
 from idkey.model.couplet import Couplet, Lead, Sees
 from idkey.model.key import Key
@@ -18,6 +20,8 @@ from idkey.model.score import Inapplicable, Score, Shows
 
 Plain = dict[str, Any]
 
+_SEXES = (None, Sex.MALE, Sex.FEMALE)
+_STAGES = (None, Stage.JUVENILE, Stage.ADULT)
 _EXACT = 2.0**53
 _CONTENT = ("taxa", "characters", "scores", "labels", "couplets", "sources", "checks")
 
@@ -28,8 +32,9 @@ def canonical(key: Key) -> Key:
     taxa = tuple(sorted(key.taxa, key=lambda taxon: taxon.id))
     rank = {taxon.id: n for n, taxon in enumerate(taxa)}
 
-    def place(score: Score) -> tuple[int, int]:
-        return rank[score.taxon], order[score.character]
+    def place(score: Score) -> tuple[int, ...]:
+        within = (_SEXES.index(score.sex), _STAGES.index(score.stage))
+        return rank[score.taxon], order[score.character], *within
 
     try:
         scores = tuple(sorted(key.scores, key=place))

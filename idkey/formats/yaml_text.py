@@ -20,6 +20,9 @@ from idkey.formats.yaml_mistakes import in_words, tab_lines
 LARGEST_FILE = 16 * 2**20
 """Bytes; a taxon with a thousand scores is about 0.1 MB."""
 
+DEEPEST = 40
+"""Values inside values; a key needs ten."""
+
 Loc = tuple[str | int, ...]
 """The way to a value: keys of mappings and indices of lists."""
 
@@ -186,6 +189,7 @@ class _Builder:
         self.problems: list[Problem] = []
         self.refused = False
         self._file = file
+        self._depth = 0
 
     def document(self, events: Iterator[Any]) -> Any:
         """The value of the one document; None for an empty file."""
@@ -218,9 +222,13 @@ class _Builder:
             self._refuse(event, f"The file uses a tag ({event.tag}).", "Remove the tag.")
         if isinstance(event, yaml.ScalarEvent):
             return _scalar(event)
-        if isinstance(event, yaml.SequenceStartEvent):
-            return self._list(events)
-        return self._mapping(events)
+        self._depth += 1
+        if self._depth > DEEPEST:
+            raise RecursionError("nesting depth")
+        listed = isinstance(event, yaml.SequenceStartEvent)
+        found = self._list(events) if listed else self._mapping(events)
+        self._depth -= 1
+        return found
 
     def _list(self, events: Iterator[Any]) -> list[Any]:
         found: list[Any] = []

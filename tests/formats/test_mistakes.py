@@ -214,6 +214,7 @@ BROKEN_YAML = [
     ("a: \x00", "1:4: The file holds an invisible control character."),
     ("[" * 5000, "1:1001: The values are nested deeper than any key needs."),
     ("- " * 5000, "1:1: The values are nested deeper than any key needs."),
+    ("[" * 41 + "]" * 41, "1:1: The values are nested deeper than any key needs."),
     ("a: !!python/object:os.system b", "1:4: The file uses a tag"),
     ("a: &b c", "1:4: The file uses an anchor (&b)."),
     ("a: *b", "1:4: The file uses an alias (*b)."),
