@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from idkey.engine.couplets import couplets_of
-from idkey.engine.entropy import entropy_bits
+from idkey.engine.entropy import entropy_bits, huffman_length
 from idkey.engine.matrix import Matrix
 from idkey.engine.splits import Splits, splits
 from idkey.engine.tree import Cost, Ground, Leaf, Node, Pool, Tree, Weights, cost
@@ -117,15 +117,28 @@ def grow(ways: Splits, weights: Weights, first: Sequence[int] = ()) -> tuple[Tre
     """
     ground = Ground(ways)
     pool = Pool(np.arange(len(weights), dtype=np.intp), np.asarray(weights, dtype=float))
+    if not first:
+        plain = Grower(ground, plain=True).tree(pool)
+        leads = int(np.diff([*ways.starts, len(ways.sees)]).max())
+        least = huffman_length(pool.weights, leads) * float(ways.effort.min())
+        best = _effort(plain, ground) <= least + 1e-9
+        if best or len(weights) > AHEAD_KEY:
+            return plain, best
     grower = Grower(ground)
     return grower.tree(pool, tuple(first)), grower.exact
 
 
 class Grower:
-    """Grows a tree; `exact` turns False once a part of it is not proved."""
+    """Grows a tree; `exact` turns False once a part of it is not proved.
 
-    def __init__(self, ground: Ground) -> None:
+    Args:
+        ground: The divisions.
+        plain: Whether to take the best gain per effort at each step, without looking further.
+    """
+
+    def __init__(self, ground: Ground, *, plain: bool = False) -> None:
         self.ground = ground
+        self._plain = plain
         self.exact = True
         self.rare = RARE / len(ground.spread)
         self._total = STEPS if ground.clean else MESSY_STEPS
@@ -161,7 +174,7 @@ class Grower:
 
     def _choice(self, pool: Pool, worth: Weights, depth: int) -> int:
         taxa = len(self.ground.spread)
-        if len(pool.rows) == 2:
+        if self._plain or len(pool.rows) == 2:
             return int(np.argmax(worth))
         if taxa <= EXACT_KEY:
             messy = bool(self.ground.fuzzy[pool.rows].any())
@@ -173,7 +186,7 @@ class Grower:
                 self.exact = False
                 return self._rolled(pool, worth, depth)
         self.exact = False
-        return self._ahead(pool, worth) if taxa <= AHEAD_KEY else int(np.argmax(worth))
+        return self._ahead(pool, worth)
 
     def _rolled(self, pool: Pool, worth: Weights, depth: int) -> int:
         """The best of the likeliest divisions when each is grown to the end."""

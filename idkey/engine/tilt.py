@@ -18,12 +18,14 @@ from idkey.engine.normal import Array
 Stroke = tuple[tuple[float, float], ...]
 """Points of one line in pixels, x to the right, y down; at least two."""
 
-DISTANCES = (0.7, 1.1, 1.7, 2.6, 4.0)
+NEAREST, FARTHEST = 0.7, 4.0
 """Distance of the camera, as a multiple of the long side of what the picture shows.
 
-0.7 is the whole picture of a phone's main camera, 4 a narrow cut from it or a long lens; each
-is held to be equally likely. Source: common practice, no source.
+0.7 is the whole picture of a phone's main camera, 4 a narrow cut from it or a long lens; any
+between is held to be equally likely on a logarithmic scale. Source: common practice, no source.
 """
+
+_DISTANCES = 5
 
 _LEANS = 8
 _DIRECTIONS = 24
@@ -77,7 +79,8 @@ def views(tilt: Tilt, width: float, height: float) -> Views:
     low, high = tilt.degrees
     lean = np.radians(low + (high - low) * (np.arange(_LEANS) + 0.5) / _LEANS)
     turn = 2 * np.pi * np.arange(_DIRECTIONS) / _DIRECTIONS
-    far = np.array(DISTANCES) * max(width, height)
+    shares = (np.arange(_DISTANCES) + 0.5) / _DISTANCES
+    far = NEAREST * (FARTHEST / NEAREST) ** shares * max(width, height)
     lean, turn, far = (grid.ravel() for grid in np.meshgrid(lean, turn, far, indexing="ij"))
     normals = np.stack(
         (np.sin(lean) * np.cos(turn), np.sin(lean) * np.sin(turn), np.cos(lean)), axis=-1

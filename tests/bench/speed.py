@@ -14,6 +14,7 @@ from sklearn.tree import DecisionTreeClassifier
 
 from idkey.engine.assess import assess
 from idkey.engine.build import grow
+from idkey.engine.entropy import huffman_length
 from idkey.engine.evidence import evidence
 from idkey.engine.gaps import Layout
 from idkey.engine.matrix import Cells, Matrix, assembled
@@ -163,19 +164,6 @@ def clean_splits(
     return ways, codes
 
 
-def huffman(taxa: int, leads: int) -> float:
-    """Mean length of the best possible key for equally common taxa (Huffman 1952)."""
-    import heapq
-
-    heap = [1.0 / taxa] * taxa
-    first, total = 2 + (taxa - 2) % (leads - 1), 0.0
-    while len(heap) > 1:
-        merged = sum(heapq.heappop(heap) for _ in range(min(first or leads, len(heap))))
-        first, total = 0, total + merged
-        heapq.heappush(heap, merged)
-    return total
-
-
 def built(taxa: int, characters: int, leads: int) -> dict[str, float]:
     """A key built and a scikit-learn tree fitted on the same matrix."""
     ways, codes = clean_splits(taxa, characters, leads)
@@ -193,7 +181,7 @@ def built(taxa: int, characters: int, leads: int) -> dict[str, float]:
         "seconds": spent,
         "scikit-learn seconds": other,
         "mean": cost(tree, ways, weights).questions,
-        "bound": huffman(taxa, leads),
+        "bound": huffman_length(weights, leads),
         "states": float(codes.max() + 1),
     }
 
