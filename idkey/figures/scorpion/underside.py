@@ -61,21 +61,18 @@ def underside(build: Build, coat: Coat, *, teeth: Skin) -> Group:
         group(*_sternites(build, coat.tergites), name="sternites"),
         *(pedipalp(build, coat, place=place, side=side) for side, place in sides),
         group(*tips, name="chelicerae"),
-        Part(
-            outline=_chest(build),
-            skin=replace(coat.carapace, fill=coat.carapace.shade),
-            shaded=False,
-        ),
+        _chest(build, coat.carapace),
         group(*combs, name="pectines"),
         group(placed(coxae_drawing(PENTAGON, (coat.carapace, coat.carapace)), chest), name="coxae"),
         group(placed(operculum_drawing(coat.carapace), chest), name="operculum"),
     )
 
 
-def _chest(build: Build) -> Outline:
-    size = build.carapace
+def _chest(build: Build, skin: Skin) -> Part:
+    """The soft skin between the plates."""
     half = (0.12j, 0.28 + 0.14j, 0.46 + 0.55j, 0.52 + 1.0j, 0.5 + 1.3j, 1.36j)
-    return smooth(mirrored([p * size for p in half]))
+    ring = smooth(mirrored([p * build.carapace for p in half]))
+    return Part(outline=ring, skin=replace(skin, fill=skin.shade), shaded=False)
 
 
 def _sternites(build: Build, skin: Skin) -> list[Item]:
