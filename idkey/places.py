@@ -1,4 +1,4 @@
-"""Where the shipped keys and images are, and where the user's own data goes."""
+"""Where the shipped keys, images and manual are, and where the user's own data goes."""
 
 import os
 from pathlib import Path
@@ -22,6 +22,11 @@ def keys_folder() -> Path:
 def images_folder() -> Path:
     """Folder with the drawings and the font."""
     return _shipped("images")
+
+
+def docs_folder() -> Path:
+    """Folder with the manual."""
+    return _shipped("docs")
 
 
 def font_files() -> tuple[Path, ...]:

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from PySide6.QtCore import QUrl, Slot
-from PySide6.QtGui import QDesktopServices, QTextDocument
+from PySide6.QtGui import QDesktopServices, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.captions import button
@@ -41,7 +41,7 @@ class HelpView(QDialog):
         column.addLayout(row)
         column.addWidget(self.text, 1)
         self.contents.clicked.connect(self._on_contents_clicked)
-        self.back.clicked.connect(self.text.backward)
+        self.back.clicked.connect(self._on_back_clicked)
         self.back.setEnabled(False)
         self.text.backwardAvailable.connect(self.back.setEnabled)
         self.text.anchorClicked.connect(self._on_text_anchor_clicked)
@@ -63,10 +63,28 @@ class HelpView(QDialog):
 
     def _show(self, url: QUrl) -> None:
         self.text.setSource(url, QTextDocument.ResourceType.MarkdownResource)
+        self._give_air()
+
+    def _give_air(self) -> None:
+        """Set headings and paragraphs apart: Markdown comes without margins."""
+        block = self.text.document().begin()
+        while block.isValid():
+            level = block.blockFormat().headingLevel()
+            if level or not (block.textList() or QTextCursor(block).currentTable()):
+                spaced = block.blockFormat()
+                spaced.setTopMargin(18 if level > 1 else 4)
+                spaced.setBottomMargin(6)
+                QTextCursor(block).setBlockFormat(spaced)
+            block = block.next()
 
     @Slot()
     def _on_contents_clicked(self) -> None:
         self.show_page(FIRST)
+
+    @Slot()
+    def _on_back_clicked(self) -> None:
+        self.text.backward()
+        self._give_air()
 
     @Slot(QUrl)
     def _on_text_anchor_clicked(self, url: QUrl) -> None:

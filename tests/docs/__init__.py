@@ -1,0 +1,1 @@
+"""The manual: it can be built, its commands run, its figures are those that were measured."""
