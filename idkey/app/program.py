@@ -11,6 +11,7 @@ from idkey.app.frame import Frame
 from idkey.app.keeper import Keeper
 from idkey.app.key_library import KeyLibrary
 from idkey.app.pictures import Pictures
+from idkey.app.rooms import made_drill
 from idkey.app.session import Session
 from idkey.app.theme import Theme
 from idkey.app.translation import Translation
@@ -92,6 +93,7 @@ class Program(QObject):
         self.keeper = Keeper(parts.store, self)
         self.pictures = Pictures(folders.images, self)
         self.state = BenchState(parts.keys, self.keeper, self)
+        self.drill = made_drill(self.state, folders.data)
         if resume:
             self.state.resume()
         self._take_over_label()
@@ -103,6 +105,7 @@ class Program(QObject):
     def close(self) -> None:
         """Finish what was asked for, and let go of everything."""
         self.window.close_work()
+        self.drill.close()
         self.pictures.close()
         self.state.close()
         self.keeper.close()
@@ -118,7 +121,9 @@ class Program(QObject):
 
     def _made_window(self) -> Window:
         desk = Desk(self._theme, self.pictures, in_language(self._translation.code))
-        window = Window(self.state, desk, rationales=self.folders.data / "rationales")
+        window = Window(
+            self.state, desk, rationales=self.folders.data / "rationales", drill=self.drill
+        )
         window.language_wanted.connect(self._on_language_wanted)
         window.ended.connect(self._on_window_ended)
         self._frame.put(window)

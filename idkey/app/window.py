@@ -10,6 +10,7 @@ from idkey.app.actions import Actions, Slots
 from idkey.app.bench_state import BenchState
 from idkey.app.bench_view import BenchView
 from idkey.app.desk import Desk
+from idkey.app.drill_state import DrillState
 from idkey.app.filing import Filed, Order, file_rationale
 from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.messages import message_for
@@ -17,6 +18,7 @@ from idkey.app.notice import Notice
 from idkey.app.palette import Entry, Palette
 from idkey.app.rail import Rail, tray_rows
 from idkey.app.rationale_dialog import RationaleDialog
+from idkey.app.rooms import Rooms
 from idkey.app.session import Mode, Session
 from idkey.app.theme import SCALES, Scheme
 from idkey.engine.sample import SAMPLE_KEY, sample_case
@@ -32,6 +34,7 @@ class Window(QWidget):
         state: The state of the bench.
         desk: Look, drawings, language.
         rationales: Folder where rationales go.
+        drill: The state of the drill; None makes one when needed.
 
     Signals:
         language_wanted(code: str): The person wants another language.
@@ -41,7 +44,14 @@ class Window(QWidget):
     language_wanted = Signal(str)
     ended = Signal()
 
-    def __init__(self, state: BenchState, desk: Desk, *, rationales: Path) -> None:
+    def __init__(
+        self,
+        state: BenchState,
+        desk: Desk,
+        *,
+        rationales: Path,
+        drill: DrillState | None = None,
+    ) -> None:
         super().__init__()
         self.setProperty("pane", "ground")
         self._state = state
@@ -51,6 +61,7 @@ class Window(QWidget):
         self._dialog: RationaleDialog | None = None
         self.rail = Rail(desk)
         self.bench = BenchView(state, desk)
+        self.rooms = Rooms(self.bench, state, desk, data=rationales.parent, drill=drill)
         self.notice = Notice()
         self.palette_view = Palette(desk.theme, self)
         self.commands = Actions(self, self._slots())
@@ -60,7 +71,7 @@ class Window(QWidget):
 
     def close_work(self) -> None:
         """Let go of work under way."""
-        self.bench.close_work()
+        self.rooms.close_work()
         self._jobs.wait(10_000)
 
     @Slot(object)
@@ -92,7 +103,7 @@ class Window(QWidget):
 
     def _slots(self) -> Slots:
         state, bench = self._state, self.bench
-        return {
+        return self.rooms.slots() | {
             "new_case": self._new_case,
             "sample": self._sample,
             "next_case": state.next_case,
@@ -128,7 +139,7 @@ class Window(QWidget):
     def _lay_out(self) -> None:
         side = QVBoxLayout()
         side.setSpacing(0)
-        side.addWidget(self.bench, 1)
+        side.addWidget(self.rooms, 1)
         side.addWidget(self.notice)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -146,6 +157,7 @@ class Window(QWidget):
         self.bench.middle.start.sample_asked.connect(self._sample)
         self.bench.middle.start.case_asked.connect(self._open_case)
         self._state.keeper.failed.connect(self._on_failed)
+        self.rooms.left.connect(self.focus_first)
         self._state.changed.connect(self.show_session)
 
     @Slot()
@@ -279,5 +291,5 @@ class Window(QWidget):
         self._desk.theme.choose(scheme, self._desk.theme.scale)
 
     def _full_screen(self) -> None:
-        window = self.window()
-        window.showNormal() if window.isFullScreen() else window.showFullScreen()
+        frame = self.window()
+        frame.showNormal() if frame.isFullScreen() else frame.showFullScreen()
