@@ -177,6 +177,8 @@ class Rail(QFrame):
         column.addWidget(head)
         column.addWidget(self._new)
         column.addWidget(self.list, 1)
+        for place in self._places():
+            column.addWidget(place)
         column.addWidget(self._find)
         column.addWidget(self.menu)
         self.list.clicked.connect(self._on_list_activated)
@@ -196,6 +198,22 @@ class Rail(QFrame):
         made.setFixedSize(min(self._desk.theme.px(54), MOST_WIDTH - 10), self._desk.theme.px(40))
         made.clicked.connect(self._on_tool_clicked)
         return made
+
+    def _places(self) -> tuple[QToolButton, ...]:
+        """The way to the other places, in words."""
+        places = (
+            (self.tr("Bench"), "Ctrl+1", "bench"),
+            (self.tr("Records"), "Ctrl+2", "records"),
+            (self.tr("Drill"), "Ctrl+3", "drill"),
+        )
+        found = []
+        for word, key, command in places:
+            made = self._tool(word, word, key, command)
+            made.setFont(self._desk.theme.font(11))
+            made.setStyleSheet("padding: 0px")
+            made.setFixedHeight(self._desk.theme.px(28))
+            found.append(made)
+        return tuple(found)
 
     def _spoken(self, row: TrayRow) -> str:
         label = row.label or self.tr("no label yet")

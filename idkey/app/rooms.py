@@ -16,6 +16,7 @@ from idkey.app.drill_view import DrillView
 from idkey.app.help_view import HelpView
 from idkey.app.photo_tool import open_for
 from idkey.app.records_view import RecordsView
+from idkey.app.session import Session
 from idkey.model.case import Finding
 from idkey.photo.shelf import PictureShelf
 
@@ -64,7 +65,9 @@ class Rooms(QStackedWidget):
         self._drill = drill
         self.records: RecordsView | None = None
         self.drill: DrillView | None = None
+        self._case = state.session.case.id
         self.addWidget(bench)
+        state.changed.connect(self._on_state_changed)
         bench.middle.question.measure_asked.connect(self.measure)
         bench.middle.question.entry.offer_measuring(True)
 
@@ -150,6 +153,13 @@ class Rooms(QStackedWidget):
     def open_manual(self) -> None:
         """Open the manual."""
         HelpView(places.docs_folder(), self._desk, self).show()
+
+    @Slot(object)
+    def _on_state_changed(self, session: Session) -> None:
+        """Another case was laid on the bench: go there."""
+        if session.case.id != self._case:
+            self._case = session.case.id
+            self._show(self.bench)
 
     @Slot(object)
     def _on_measured(self, finding: Finding) -> None:
