@@ -1,0 +1,79 @@
+"""The places of the program side by side, and the way between them."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+
+from idkey.app.bench_state import BenchState
+from idkey.app.desk import Desk
+from idkey.app.keeper import Keeper
+from idkey.app.photo_tool import PhotoTool
+from idkey.app.rooms import made_drill
+from idkey.app.window import Window
+from idkey.engine.sample import sample_case
+from idkey.model.case import Finding
+
+
+@pytest.fixture
+def window(state: BenchState, desk: Desk, qtbot, tmp_path: Path) -> Iterator[Window]:
+    drill = made_drill(state, tmp_path)
+    made = Window(state, desk, rationales=tmp_path / "rationales", drill=drill)
+    qtbot.addWidget(made)
+    made.resize(1280, 800)
+    with qtbot.waitExposed(made):
+        made.show()
+    yield made
+    made.close_work()
+    drill.close()
+
+
+def test_the_drill_is_one_key_away_and_escape_leads_back(window: Window, qtbot):
+    window.commands.run("drill")
+    shown = window.rooms.currentWidget()
+
+    assert shown is window.rooms.drill
+    shown.left.emit()
+    qtbot.waitUntil(lambda: window.rooms.currentWidget() is window.bench)
+
+
+def test_a_case_found_in_the_records_is_laid_on_the_bench(
+    window: Window, state: BenchState, keeper: Keeper, qtbot
+):
+    case = sample_case(state.session.key)
+    state.put_on_bench(case)
+    state.new_case()
+    qtbot.waitUntil(lambda: not keeper.busy)
+    window.commands.run("records")
+    records = window.rooms.records
+    qtbot.waitUntil(lambda: not records.busy, timeout=20_000)
+
+    records.opened.emit(case.id)
+
+    assert window.rooms.currentWidget() is window.bench
+    assert state.session.case.id == case.id
+
+
+def test_what_is_measured_on_a_photo_goes_into_the_ledger(window: Window, state: BenchState, qtbot):
+    state.ask("total_length")
+
+    window.commands.run("photo")
+    tool = window.findChild(PhotoTool)
+    tool.measured.emit(Finding(character="total_length", value=118.0, uncertainty=2.0))
+
+    assert state.session.case.finding("total_length").value == 118.0
+    qtbot.waitUntil(lambda: not window.findChildren(PhotoTool))
+
+
+@pytest.mark.parametrize("command", ["about", "manual"])
+def test_papers_about_the_program_open_over_the_bench(window: Window, command: str, qtbot):
+    before = {w for w in window.findChildren(type(window).__mro__[1]) if w.isWindow()}
+
+    window.commands.run(command)
+
+    opened = [w for w in window.findChildren(type(window).__mro__[1])
+              if w.isWindow() and w.isVisible() and w not in before]  # fmt: skip
+    assert opened
+    for dialog in opened:
+        qtbot.keyClick(dialog, Qt.Key.Key_Escape)
