@@ -31,6 +31,23 @@ def text_of(document: dict[str, Any]) -> str:
     return "".join(f"{line}\n" for _, line in emitted(document))
 
 
+def field_lines(name: str, value: Any, loc: Loc, indent: str) -> list[str]:
+    """The lines of one field.
+
+    Args:
+        name: Its name.
+        value: Its value.
+        loc: The way to the value.
+        indent: What its first line starts with.
+    """
+    return [line for _, line in _named(name, value, loc, indent)]
+
+
+def entry_lines(value: Any, loc: Loc, indent: str) -> list[str]:
+    """The lines of one entry of a list; see `field_lines`."""
+    return [line for _, line in _entry(value, loc, indent)]
+
+
 def _mapping(value: dict[str, Any], loc: Loc, indent: str) -> Iterator[Line]:
     for name, inner in value.items():
         yield from _named(name, inner, (*loc, name), indent)
@@ -50,14 +67,19 @@ def _named(name: str, value: Any, loc: Loc, indent: str) -> Iterator[Line]:
 
 def _entries(value: list[Any], loc: Loc, indent: str) -> Iterator[Line]:
     for index, inner in enumerate(value):
-        here = (*loc, index)
-        if not isinstance(inner, dict) or loc[0] == "scores":
-            yield here, f"{indent}- {flow(inner) if _is_collection(inner) else scalar(inner)}"
-            continue
-        lines = _mapping(inner, here, f"{indent}  ")
-        _, first = next(lines)
-        yield here, f"{indent}- {first[len(indent) + 2 :]}"
-        yield from lines
+        if index and len(loc) == 1 and isinstance(inner, dict):
+            yield loc, ""  # a blank line between characters, labels, couplets, checks
+        yield from _entry(inner, (*loc, index), indent)
+
+
+def _entry(value: Any, loc: Loc, indent: str) -> Iterator[Line]:
+    if not isinstance(value, dict) or loc[0] == "scores":
+        yield loc, f"{indent}- {flow(value) if _is_collection(value) else scalar(value)}"
+        return
+    lines = _mapping(value, loc, f"{indent}  ")
+    _, first = next(lines)
+    yield loc, f"{indent}- {first[len(indent) + 2 :]}"
+    yield from lines
 
 
 def _is_collection(value: Any) -> bool:

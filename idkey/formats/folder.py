@@ -17,8 +17,8 @@ from idkey.formats.memory import KeyMemory
 from idkey.formats.plain import canonical, documents
 from idkey.formats.problem import KeyProblems, Problem, Severity
 from idkey.formats.score_check import checked_scores
-from idkey.formats.texts import FILES, read_texts
-from idkey.formats.write import folder_documents, texts_of, write_documents
+from idkey.formats.texts import FILES, parsed_texts, read_texts
+from idkey.formats.write import Plan, folder_documents, planned, texts_of, write_files
 from idkey.formats.yaml_text import read_yaml
 from idkey.model.key import Key
 
@@ -111,8 +111,9 @@ def check_values(key: Key, folder: Path) -> tuple[Problem, ...]:
 def write_key(key: Key, folder: Path) -> None:
     """Write `key` to `folder` in the canonical layout: one score a line, in a stable order.
 
-    Comments in files that are there already are carried over; files whose content is the
-    same are not touched; files in taxa/ of taxa that are gone are removed.
+    In files that are there already, every line that still holds stays as it was written, with
+    comments and blank lines; files whose content is the same are not touched; files in taxa/
+    of taxa that are gone are removed.
 
     Raises:
         KeyProblems: The key has errors, so that it could not be read again; nothing is written.
@@ -122,7 +123,19 @@ def write_key(key: Key, folder: Path) -> None:
     again, problems = checked(drafted(folder, texts_of(files, folder)))
     if again is None:
         raise KeyProblems(key.id, problems)
-    write_documents(files, folder)
+    old = check_key(folder)[0] if folder.is_dir() else None
+    plan = planned(files, folder, {} if old is None else folder_documents(old))
+    if plan.patched and not _says(plan, folder, again):
+        plan = planned(files, folder, {})
+    write_files(plan, folder, trusted=old is not None)
+
+
+def _says(plan: Plan, folder: Path, key: Key) -> bool:
+    """Whether the folder will say `key` once the plan is carried out."""
+    contents = {name: (folder / name).read_bytes() for name in plan.kept}
+    contents |= {name: text.encode() for name, text in plan.texts.items()}
+    found, _ = checked(drafted(folder, parsed_texts(folder, contents)))
+    return found is not None and found.digest == key.digest
 
 
 def _order(problem: Problem) -> tuple[int, str, int, int]:

@@ -3,12 +3,13 @@
 import contextlib
 import os
 from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from idkey.errors import IdKeyError
-from idkey.formats.comments import Comments
-from idkey.formats.emit import emitted, text_of
+from idkey.formats.emit import text_of
+from idkey.formats.patch import patched
 from idkey.formats.plain import (
     canonical,
     characters_document,
@@ -62,11 +63,57 @@ def as_written(value: Any) -> Any:
     return value if value is None or isinstance(value, str) else repr(value)
 
 
-def write_documents(documents: Mapping[str, dict[str, Any]], folder: Path) -> None:
-    """Write the files, and remove taxa that are gone.
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What writing a key will do to its folder.
 
-    A file whose content is the same already is not touched. All others are written beside
-    their targets first, so that a full disk leaves the old key as it was.
+    Attributes:
+        texts: New text per file name; files that say the same already are not in it.
+        kept: Names of files that stay as they are.
+        patched: Whether lines of the old files were kept in some new text.
+    """
+
+    texts: Mapping[str, str]
+    kept: frozenset[str] = frozenset()
+    patched: bool = False
+
+
+def planned(
+    documents: Mapping[str, dict[str, Any]],
+    folder: Path,
+    before: Mapping[str, dict[str, Any]],
+) -> Plan:
+    """How the files have to change so that they say these documents.
+
+    Args:
+        documents: What the files shall say.
+        folder: Where they are.
+        before: What they say now; empty when they cannot be read.
+    """
+    texts: dict[str, str] = {}
+    kept: set[str] = set()
+    exchanged = False
+    for name, document in documents.items():
+        old = read_yaml(folder / name)[0] if name in before else None
+        if old is not None and before[name] == document:
+            kept.add(name)
+            continue
+        text = None if old is None else patched(old, before[name], document)
+        exchanged = exchanged or text is not None
+        texts[name] = text or text_of(document)
+    return Plan(texts, frozenset(kept), exchanged)
+
+
+def write_files(plan: Plan, folder: Path, *, trusted: bool) -> None:
+    """Write the files of a plan, and remove taxa that are gone.
+
+    They are all written beside their targets first, so that a full disk leaves the old key as
+    it was.
+
+    Args:
+        plan: What to write.
+        folder: Where to.
+        trusted: Whether the old files could be read; copies of the others are kept as ``.bak``.
 
     Raises:
         IdKeyError: The folder cannot be written.
@@ -74,16 +121,16 @@ def write_documents(documents: Mapping[str, dict[str, Any]], folder: Path) -> No
     staged: list[tuple[Path, Path]] = []
     try:
         (folder / "taxa").mkdir(parents=True, exist_ok=True)
-        for name, document in documents.items():
-            text = _new_text(folder / name, document)
-            if text is not None:
-                staged.append((_staged(folder / name, text), folder / name))
+        staged += [(_staged(folder / n, text), folder / n) for n, text in plan.texts.items()]
         _flush([new for new, _ in staged])
         for new, target in staged:
+            if not trusted and target.exists():
+                target.replace(target.with_name(f"{target.name}.bak"))
             new.replace(target)
         staged = []
         for file in (folder / "taxa").glob("*.yaml"):
-            if f"taxa/{file.name}" not in documents:
+            name = f"taxa/{file.name}"
+            if name not in plan.texts and name not in plan.kept:
                 file.unlink()
     except OSError as err:
         reason = err.strerror or "unknown reason"
@@ -95,17 +142,6 @@ def write_documents(documents: Mapping[str, dict[str, Any]], folder: Path) -> No
         for new, _ in staged:
             with contextlib.suppress(OSError):
                 new.unlink()
-
-
-def _new_text(file: Path, document: dict[str, Any]) -> str | None:
-    """What to write; None when the file says the same already."""
-    old = read_yaml(file)[0] if file.exists() else None
-    if old is None:
-        return text_of(document)
-    plain = as_written(document)
-    if old.plain == plain:
-        return None
-    return "".join(f"{line}\n" for line in Comments(old).woven(emitted(document), plain))
 
 
 def _staged(target: Path, text: str) -> Path:

@@ -1,12 +1,14 @@
 """A key folder comes back as it was written, and little changes when little is changed."""
 
 import difflib
+import shutil
 import tempfile
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
 from idkey.formats.draft import drafted
@@ -24,8 +26,10 @@ from idkey.formats.plain import canonical
 from idkey.formats.problem import KeyProblems
 from idkey.formats.texts import parsed_texts
 from idkey.formats.write import folder_documents
+from idkey.model.character import Look, State
 from idkey.model.key import Key
 from idkey.model.score import Score, Shows
+from idkey.model.source import Source
 from idkey.places import keys_folder
 from tests.formats.invented import keys
 from tests.formats.small_key import FILES, laid_out
@@ -177,6 +181,137 @@ scores:
     assert after == text.replace("tail: {shows: [leaf]", "tail: {shows: [rope]")
 
 
+HAND_WRITTEN = """\
+# How the tail of each is built.
+characters:
+- id:   tail     # the first thing to look at
+  name: 'Tail'
+  question: >-
+    Which shape
+    has the tail?
+  rule_of_thumb: false
+
+  # in this order
+  looks: [tub,
+          photo_above]
+  kind: categorical
+  states:
+  # lost
+  - {id: none, label: none}
+  - id: leaf  # the usual one
+    label: like a leaf
+
+  - {id: rope, label: like a rope}
+  sources:
+    - novak2020   # page 3
+
+# Colour next.
+- id: colour
+  name: Colour
+  question: Which colour has the back?
+  kind: categorical
+  looks: [tub, photo_above]
+  states:
+    - {id: dark, label: dark, colours: ["#202020"]}
+    - {id: pale, label: pale}
+
+- {id: length, name: Length, question: "How long?", kind: measurement, unit: mm, looks: [uv]}
+# The end.
+"""
+
+
+def edited(key: Key, character: str, **changes: object) -> Key:
+    """`key` with fields of a character changed."""
+    new = (replace(c, **changes) if c.id == character else c for c in key.characters)
+    return replace(key, characters=tuple(new))
+
+
+HAND_EDITS = [
+    ("nothing", lambda key: key, []),
+    (
+        "a plain field",
+        lambda key: edited(key, "tail", name="Shape of the tail"),
+        ["-  name: 'Tail'", "+  name: Shape of the tail"],
+    ),
+    (
+        "a folded field",
+        lambda key: edited(key, "tail", question="Which?"),
+        ["-  question: >-", "-    Which shape", "-    has the tail?", '+  question: "Which?"'],
+    ),
+    (
+        "a field that was not there",
+        lambda key: edited(key, "tail", how="From above."),
+        ["+  how: From above."],
+    ),
+    (
+        "a label within a state",
+        lambda key: edited(
+            key,
+            "tail",
+            states=tuple(
+                replace(s, label="a fan") if s.id == "leaf" else s
+                for s in key.character["tail"].states
+            ),
+        ),
+        ["-    label: like a leaf", "+    label: a fan"],
+    ),
+    (
+        "a state more",
+        lambda key: edited(
+            key,
+            "tail",
+            states=(*key.character["tail"].states, State(id="club", label="club")),
+        ),
+        ["+", "+  - id: club", "+    label: club"],
+    ),
+    (
+        "a list on several lines",
+        lambda key: edited(key, "tail", looks=(Look.TUB,)),
+        ["-  looks: [tub,", "-          photo_above]", "+  looks: [tub]"],
+    ),
+    (
+        "a source more",
+        lambda key: replace(
+            edited(key, "tail", sources=("novak2020", "x")),
+            sources=(*key.sources, Source(id="x", citation="X")),
+        ),
+        ["+    - x", "+  x:", "+    citation: X"],
+    ),
+    (
+        "a field that goes",
+        lambda key: edited(key, "tail", sources=()),
+        ["-  sources:", "-    - novak2020   # page 3"],
+    ),
+    (
+        "a flow entry",
+        lambda key: edited(key, "length", unit="cm"),
+        [
+            '-- {id: length, name: Length, question: "How long?", kind: measurement, unit: mm, '
+            "looks: [uv]}",
+            "+- id: length",
+            "+  name: Length",
+            '+  question: "How long?"',
+            "+  kind: measurement",
+            "+  looks: [uv]",
+            "+  unit: cm",
+        ],
+    ),
+]
+
+
+@pytest.mark.parametrize(
+    ("edit", "diff"), [row[1:] for row in HAND_EDITS], ids=[row[0] for row in HAND_EDITS]
+)
+def test_a_hand_written_file_changes_in_the_lines_that_say_something_else(
+    tmp_path: Path, edit, diff: list[str]
+):
+    folder = laid_out(tmp_path, {**FILES, "characters.yaml": HAND_WRITTEN})
+    key = edit(read_key(folder))
+
+    assert changed(folder, key) == diff
+    assert replace(read_key(folder), digest="") == replace(canonical(key), digest="")
+
+
 def test_comments_follow_an_entry_that_moves(tmp_path: Path):
     text = FILES["characters.yaml"].replace("  - id: length", "  # by tape\n  - id: length")
     folder = laid_out(tmp_path, {**FILES, "characters.yaml": text})
@@ -186,6 +321,7 @@ def test_comments_follow_an_entry_that_moves(tmp_path: Path):
 
     after = (folder / "characters.yaml").read_text("utf-8")
     assert after.startswith("characters:\n  # by tape\n  - id: length\n")
+    assert sorted(after.splitlines()) == sorted(text.splitlines())
 
 
 def test_a_comment_goes_with_the_score_it_is_about(tmp_path: Path):
@@ -211,9 +347,12 @@ def test_a_hash_inside_a_text_is_no_comment(tmp_path: Path):
     assert (folder / "key.yaml").read_text("utf-8").splitlines() == [
         "format: 1",
         "id: small",
-        'title: "Small # one"',
+        'title: "Small',
+        '  # one"',
+        "scope: |",
+        "  # two",
+        "  three",
         "version: 1.0.1",
-        'scope: "# two\\nthree\\n"',
     ]
 
 
@@ -271,6 +410,80 @@ def test_a_place_that_cannot_be_written_leaves_the_old_key(tmp_path: Path):
     }
     assert (folder / "taxa" / "alpha.yaml").read_text("utf-8") == FILES["taxa/alpha.yaml"]
     assert (folder / "key.yaml").read_text("utf-8") == FILES["key.yaml"]
+
+
+def test_files_that_could_not_be_read_are_kept_beside_the_new_ones(tmp_path: Path):
+    folder = laid_out(tmp_path, FILES)
+    key = read_key(folder)
+    (folder / "labels.yaml").write_text("labels: [  # not finished", "utf-8")
+
+    write_key(key, folder)
+
+    assert (folder / "labels.yaml.bak").read_text("utf-8") == "labels: [  # not finished"
+    assert read_key(folder) == key
+
+
+def edits(key: Key) -> st.SearchStrategy[Key]:
+    """The key with one thing changed, added or removed."""
+    scores = [
+        replace(key, scores=(*key.scores[:n], *key.scores[n + 1 :])) for n in range(len(key.scores))
+    ]
+    notes = [
+        replace(key, scores=tuple(replace(s, note="new") if s is old else s for s in key.scores))
+        for old in key.scores
+    ]
+    labels = [
+        replace(key, labels=(*key.labels[:n], *key.labels[n + 1 :])) for n in range(len(key.labels))
+    ]
+    renamed = [
+        replace(key, taxa=tuple(replace(t, note="new: #") if t is old else t for t in key.taxa))
+        for old in key.taxa
+    ]
+    worded = [edited(key, c.id, how="Look.", pitfalls="") for c in key.characters]
+    leads = [
+        replace(
+            key,
+            couplets=tuple(
+                replace(c, leads=(replace(c.leads[0], remark="new"), *c.leads[:0:-1]))
+                if c is old
+                else c
+                for c in key.couplets
+            ),
+        )
+        for old in key.couplets
+    ]
+    return st.sampled_from([*scores, *notes, *labels, *renamed, *worded, *leads])
+
+
+SHIPPED = [read_key(entry.folder) for entry in list_keys(keys_folder())]
+
+
+@given(data=st.data())
+@settings(max_examples=25)
+def test_no_edit_of_a_shipped_key_touches_many_lines(
+    data: st.DataObject, tmp_path_factory: pytest.TempPathFactory
+):
+    key = data.draw(st.sampled_from(SHIPPED))
+    new = data.draw(edits(key))
+    folder = tmp_path_factory.mktemp("edit") / key.id
+    shutil.copytree(keys_folder() / key.id, folder)
+
+    lines = changed(folder, new)
+
+    assert replace(read_key(folder), digest="") == replace(canonical(new), digest="")
+    assert len(lines) <= 40
+
+
+@given(old=keys(), new=keys())
+@settings(max_examples=8)
+def test_any_key_can_be_written_over_any_other(
+    old: Key, new: Key, tmp_path_factory: pytest.TempPathFactory
+):
+    folder = tmp_path_factory.mktemp("over") / "made_up"
+    write_key(old, folder)
+    write_key(new, folder)
+
+    assert replace(read_key(folder), digest="") == canonical(new)
 
 
 def test_keys_are_listed_by_title_and_broken_ones_say_why(tmp_path: Path):
