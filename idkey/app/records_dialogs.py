@@ -79,6 +79,7 @@ class SaleDialog(_Asking):
         self.buyer = self.field(self.tr("Reference to the buyer (optional, can be erased)"))
         self.note = self.field(self.tr("Remark (cannot be erased: name nobody here)"))
         self.number.textChanged.connect(self._on_number_changed)
+        self.number.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _done(self) -> None:
         self.told.emit(
@@ -119,6 +120,7 @@ class EraseDialog(_Asking):
         self.buyer = self.field(self.tr("Reference to the buyer"))
         self.buyer.textChanged.connect(self._on_buyer_changed)
         self.buyer.setText(buyer)
+        self.buyer.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _done(self) -> None:
         self.told.emit(self.buyer.text())

@@ -1,6 +1,7 @@
 """The list of recorded cases."""
 
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
 
 from idkey.app.drill_columns import airy
@@ -10,8 +11,14 @@ from idkey.app.theme import Theme
 from idkey.report.language import Language
 from idkey.store.record import CaseRow
 
-WIDTHS = (92, 0, 128, 128, 0)
+WIDTHS = (104, 0, 0, 144, 0)
 """Widths of the columns at 100 %; 0 shares what is left."""
+
+SUPPLIER = 2
+"""Column that gives way first; the page of the case tells it too."""
+
+ROOMY = 580
+"""Width at 100 % from which there is room for the supplier."""
 
 
 class RecordsList(QTableView):
@@ -30,6 +37,7 @@ class RecordsList(QTableView):
     def __init__(self, theme: Theme, language: Language) -> None:
         super().__init__()
         self._language = language
+        self._theme = theme
         display, tip = Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole
         self._model: TableModel[CaseRow] = TableModel({int(display): str, int(tip): str}, self)
         self._cases: tuple[CaseRow, ...] = ()
@@ -44,6 +52,7 @@ class RecordsList(QTableView):
         self.setTabKeyNavigation(False)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self, theme)
+        self.setStyleSheet(self.styleSheet() + "QAbstractItemView::item { border-radius: 0; }")
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(theme.px(32))
         header = self.horizontalHeader()
@@ -93,6 +102,11 @@ class RecordsList(QTableView):
             flags = QItemSelectionModel.SelectionFlag
             how = flags.ClearAndSelect | flags.Rows
             self.selectionModel().setCurrentIndex(self._model.index(row, 0), how)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the supplier out where the rest would be cut short."""
+        self.setColumnHidden(SUPPLIER, event.size().width() < self._theme.px(ROOMY))
+        super().resizeEvent(event)
 
     def _columns(self) -> tuple[TableColumn[CaseRow], ...]:
         def verdict(one: CaseRow) -> str:

@@ -79,7 +79,7 @@ class RecordsSearch(QWidget):
         field.setPlaceholderText(hint)
         field.setAccessibleName(name)
         field.setToolTip(self.tr("{name}, such as 2026-03-12").format(name=name))
-        field.setFixedWidth(theme.px(112))
+        field.setFixedWidth(theme.px(102))
         return field
 
     def _lay_out(self) -> None:

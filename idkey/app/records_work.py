@@ -117,6 +117,14 @@ class Shelf:
         """Whether the key has changed since the case was judged."""
         return bool(case.key_digest) and self.key_of(case).digest != case.key_digest
 
+    def read(self, case_id: str) -> tuple[Detail, bool]:
+        """A case with its history, and whether its key has changed since; False for a lost key."""
+        found = detail(self.store, case_id)
+        try:
+            return found, self.moved_on(found.stored.case)
+        except IdKeyError:  # its key is gone; said when something is to be written
+            return found, False
+
     def write_again(self, case_id: str, folder: Path, language: str) -> Filed:
         """Write the rationale of the newest revision again, with its newest sale."""
         case = self.store.case(case_id).case
