@@ -11,8 +11,6 @@ from PySide6.QtWidgets import QApplication
 
 from idkey import places
 from idkey.app.crash_guard import STANDS_MS, CrashGuard
-from idkey.app.doorbell import Doorbell
-from idkey.app.errors_log import ErrorsLog
 from idkey.app.frame import Frame
 from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.messages import Message, careful_start, message_for
@@ -38,13 +36,19 @@ def run(argv: Sequence[str]) -> int:
     assert isinstance(app, QApplication)
     files = [Path(word).absolute() for word in argv if not word.startswith("-")]
     package = files[0] if files else None
+    # What the tag does not need is imported when it is needed: it is to stand at once.
+    from idkey.app.doorbell import Doorbell
+
     bell = Doorbell(places.data_folder())
     if not bell.answer():
         bell.ring(str(package or ""))
         return 0
+    start = Start(app, package)
+    # The tag stands before anything more is imported; nothing has been opened yet.
+    from idkey.app.errors_log import ErrorsLog
+
     log = ErrorsLog(places.data_folder() / "log")
     log.watch()
-    start = Start(app, package)
     log.happened.connect(start.say)
     bell.rung.connect(start.come_forward)
     try:
@@ -72,12 +76,14 @@ class Start(QObject):
         super().__init__()
         self._package = package
         app.setApplicationName("idkey")
-        app.setStyle("Fusion")
+        if app.style().objectName() != "fusion":
+            app.setStyle("Fusion")
         folder = places.data_folder()
         memory = remembered(folder)
         self._translation = Translation(app)
         self._translation.speak(memory.language or system_language())
-        if add_fonts(places.font_files()):
+        self._fonts = places.font_files()
+        if add_fonts(file for file in self._fonts if "Italic" not in file.stem):
             app.setFont(QFont(places.FONT_FAMILY))
         self.theme = _theme(app, memory)
         self.frame = Frame(self.theme, memory, folder)
@@ -104,6 +110,24 @@ class Start(QObject):
         else:
             self.frame.say(f"{message.problem} {message.remedy}")
 
+    @Slot()
+    def stand(self) -> None:
+        """Count the start as done, and copy the record book where that is due."""
+        self._guard.done()
+        if self.program is None:
+            return
+        store = self.program.keeper.store
+        if store.database.file is None:  # whoever runs the server sees to its copies
+            return
+
+        def work(tick: Tick) -> object:  # on a pool thread
+            tick(0, 1)
+            return store.back_up(only_if_due=True)
+
+        job = Job(work)
+        job.failed.connect(self._on_failed)
+        self._jobs.start(job)
+
     @Slot(str)
     def come_forward(self, file: str) -> None:
         """Show the window to somebody who started the program again, maybe with a package."""
@@ -115,6 +139,7 @@ class Start(QObject):
 
     @Slot()
     def _open(self) -> None:
+        add_fonts(file for file in self._fonts if "Italic" in file.stem)
         job = Job(_opened)
         job.succeeded.connect(self._on_opened)
         job.failed.connect(self._on_failed)
@@ -134,7 +159,7 @@ class Start(QObject):
         )
         if self._guard.careful:
             self.say(careful_start())
-        QTimer.singleShot(STANDS_MS, self, self._guard.done)
+        QTimer.singleShot(STANDS_MS, self, self.stand)
         self.opened.emit()
         if self._package is not None:
             self.take_in(self._package)

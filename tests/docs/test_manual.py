@@ -18,7 +18,9 @@ from idkey.app.about import AboutDialog, parts
 from idkey.app.desk import Desk
 from idkey.app.help_view import HelpView
 from idkey.cli.commands import main
-from idkey.formats.folder import check_key
+from idkey.engine.sample import SAMPLE_KEY, sample_case
+from idkey.formats.folder import check_key, read_key
+from idkey.store.book import Store
 from tests.docs.command_page import page
 
 ROOT = Path(__file__).parents[2]
@@ -98,6 +100,9 @@ def test_a_command_line_of_the_manual_runs(
 ):
     if where == "tutorial-key":
         garden_key(tmp_path)
+    if "records" in words:
+        with Store.open(places.data_folder() / "records.sqlite") as book:
+            book.save(sample_case(read_key(places.keys_folder() / SAMPLE_KEY)), None)
     arguments = [str(ROOT / w) if w.startswith("keys/") else w for w in after_the_name(words)]
     monkeypatch.chdir(tmp_path)
 

@@ -68,18 +68,18 @@ from idkey.model.case import Claim
 
 def work():
     program = start.program
-    session = program.state.session
-    if session.case.claim.text:  # the case that brings the program down
+    session, notice = program.state.session, program.window.notice.text
+    if not notice:  # the case brings the program down, now and whenever it is opened again
+        program.state.claim(Claim(text="Emperor scorpion"))
+        program.keeper.flush()
         os.kill(os.getpid(), signal.SIGKILL)
-    row = program.keeper.store.recent(1)
     print(json.dumps({
-        "cases": [one.label for one in row],
+        "cases": [one.label for one in program.keeper.store.recent(9)],
+        "label": session.case.claim.text,
         "open": len(session.open),
-        "notice": program.window.notice.text,
+        "notice": notice,
         "faults": len(program.keeper.store.verify()),
     }), flush=True)
-    program.state.claim(Claim(text="Emperor scorpion"))
-    program.keeper.flush()
     start.frame.close()
 
 app = QApplication(["idkey"])
@@ -107,16 +107,17 @@ def test_after_an_unexpected_error_the_program_goes_on_and_tells_its_code(tmp_pa
 @pytest.mark.slow
 @pytest.mark.skipif(os.name == "nt", reason="signals of Unix")
 def test_a_case_that_brings_down_every_start_is_not_opened_by_itself(tmp_path: Path):
-    first = json.loads(ran(STARTING, data=tmp_path).stdout)
     killed = [ran(STARTING, data=tmp_path).returncode for _ in range(PATIENCE)]
-    careful = json.loads(ran(STARTING, data=tmp_path).stdout)
+    careful = ran(STARTING, data=tmp_path)
 
-    assert (first["notice"], first["cases"]) == ("", [])
+    told = json.loads(careful.stdout)
     assert killed == [-9] * PATIENCE
-    assert careful["cases"] == ["Emperor scorpion"]
-    assert careful["open"] == 1
-    assert "opened without the cases that were on the bench" in careful["notice"]
-    assert careful["faults"] == 0
+    assert careful.returncode == 0
+    assert told["cases"] == ["Emperor scorpion"]
+    assert (told["label"], told["open"]) == ("", 1)
+    assert "opened without the cases that were on the bench" in told["notice"]
+    assert told["faults"] == 0
+    assert CrashGuard(tmp_path).failed == 0
 
 
 def test_a_start_that_came_to_something_is_forgotten(tmp_path: Path):
