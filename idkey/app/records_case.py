@@ -55,6 +55,7 @@ class RecordsCase(QFrame):
         self.page.document().setIndentWidth(theme.px(16))
         self.said = caption(rank="soft")
         self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what people wrote
         self.said.hide()
         self.buttons = {deed: self._button(deed, theme) for deed in Deed}
         row = FlowRow()

@@ -1,5 +1,7 @@
 """The list of recorded cases."""
 
+from html import escape
+
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
@@ -39,7 +41,7 @@ class RecordsList(QTableView):
         self._language = language
         self._theme = theme
         display, tip = Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole
-        self._model: TableModel[CaseRow] = TableModel({int(display): str, int(tip): str}, self)
+        self._model: TableModel[CaseRow] = TableModel({int(display): str, int(tip): escape}, self)
         self._cases: tuple[CaseRow, ...] = ()
         self._model.replace((), self._columns())
         self.setModel(self._model)

@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.captions import caption, key_text
@@ -55,6 +55,7 @@ class RecordsSearch(QWidget):
         self.since = self._day_field(self.tr("from day"), self.tr("First day"), theme)
         self.until = self._day_field(self.tr("to day"), self.tr("Last day"), theme)
         self.said = caption(rank="small", tone="doubt")
+        self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what was typed
         self.said.hide()
         self._lay_out()
         for field in (self.words, self.since, self.until):

@@ -26,7 +26,7 @@ from idkey.app.theme import Theme
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.store.book import Store
-from idkey.store.record import CaseRow, Sale
+from idkey.store.record import CaseRow, Query, Sale
 
 
 class Part(StrEnum):
@@ -220,6 +220,8 @@ class RecordsView(QWidget):
             text = self.tr("The {n} cases worked on last; add a word to see others.")
         elif cases:
             text = self.tr("{n} cases, the one worked on last on top.")
+        elif self.search.query == Query(limit=MOST):
+            text = self.tr("No case is recorded yet; what is looked at on the bench appears here.")
         else:
             text = self.tr("No case has that. Try fewer words, or only the beginnings of words.")
         one = self.tr("One case.")

@@ -218,6 +218,33 @@ def test_the_rates_name_labels_suppliers_and_counts(view: RecordsView, qtbot: Qt
     assert view.rates.isVisible()
 
 
+def test_an_empty_book_says_where_cases_come_from(
+    store: Store, keys: KeyLibrary, theme: Theme, qtbot: QtBot
+):
+    view = RecordsView(store, keys, theme)
+    qtbot.addWidget(view)
+    view.refresh()
+    settle(view, qtbot)
+
+    assert "No case is recorded yet" in view.said.text()
+    assert "No case has a verdict" in view.rates.said.text()
+    view.close_work()
+
+
+def test_what_a_label_says_is_never_markup(view: RecordsView, store: Store, qtbot: QtBot):
+    case = store.case("case-0").case
+    store.save(replace(case, id="odd", claim=replace(case.claim, text="<b>boa</b> & co")), None)
+    view.refresh()
+    settle(view, qtbot)
+    view.list.look_at("odd")
+    settle(view, qtbot)
+
+    assert "“<b>boa</b> & co”" in view.case.page.toPlainText()
+    index = view.list.model().index(0, 1)
+    assert index.data() == "<b>boa</b> & co"
+    assert "<b>" not in index.data(Qt.ItemDataRole.ToolTipRole)
+
+
 def test_what_was_sold_elsewhere_meanwhile_is_seen_after_a_refresh(
     view: RecordsView, store: Store, qtbot: QtBot
 ):
