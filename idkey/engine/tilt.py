@@ -25,10 +25,10 @@ NEAREST, FARTHEST = 0.7, 4.0
 between is held to be equally likely on a logarithmic scale. Source: common practice, no source.
 """
 
-_DISTANCES = 5
+_DISTANCES = 8
 
-_LEANS = 8
-_DIRECTIONS = 24
+_LEANS = 12
+_DIRECTIONS = 20
 _STEPS = 40
 
 
@@ -140,7 +140,7 @@ def summed(one: Array, other: Array, half_width: float = 0.0) -> Array:
         other: Equally likely values of the second.
         half_width: A third, evenly spread from minus to plus this.
     """
-    third = half_width * (2 * (np.arange(5) + 0.5) / 5 - 1) if half_width else np.zeros(1)
+    third = half_width * (2 * (np.arange(9) + 0.5) / 9 - 1) if half_width else np.zeros(1)
     parts = thinned(one)[:, None, None], thinned(other)[None, :, None], third[None, None, :]
     return np.asarray((parts[0] + parts[1] + parts[2]).ravel())
 

@@ -131,29 +131,32 @@ def sampled(
     """
     try:
         of_patch, of_neutral = (_levels(picture, box) for box in (patch, neutral))
-        kept = of_patch[~_blown(of_patch)]
-        seen = linear_of_rgb((kept if len(kept) else of_patch) / 255)
-        white = linear_of_rgb(of_neutral / 255)
-        corrected = neutralised(seen, white.mean(axis=0), reference.reflectance)
+        labs = _corrected(of_patch, of_neutral, reference.reflectance)
     except ValueError as err:
         raise PictureError(
             f"The colour cannot be read: {err}.",
             "Mark the patch and the neutral thing again, well inside their edges.",
         ) from err
-    labs = lab_of_linear(corrected)
     mean = labs.mean(axis=0)
-    spread = float(ciede2000(labs, mean).mean())
     there = _warnings(of_patch, of_neutral, reference) | {
-        Warn.PATCHY: spread > PATCHY,
+        Warn.PATCHY: (spread := float(ciede2000(labs, mean).mean())) > PATCHY,
         Warn.BLURRED: (fitness(picture, patch).edge_px or 0.0) > 2 * SHARP_PX,
         Warn.MOULTED: moulted,
     }
     return Sample(
-        lab=(float(mean[0]), float(mean[1]), float(mean[2])),
+        lab=tuple(mean.tolist()),
         spread=spread,
         exposed=reference.reflectance is not None,
         warnings=tuple(warn for warn in Warn if there[warn]),
     )
+
+
+def _corrected(patch: Array, neutral: Array, reflectance: float | None) -> Array:
+    """CIELAB of the pixels of a patch under neutral light; blown-out ones are left out."""
+    kept = patch[~_blown(patch)]
+    seen = linear_of_rgb((kept if len(kept) else patch) / 255)
+    white = linear_of_rgb(neutral / 255).mean(axis=0)
+    return lab_of_linear(neutralised(seen, white, reflectance))
 
 
 def suggestions(sample: Sample, character: Character) -> tuple[Suggestion, ...]:

@@ -138,7 +138,7 @@ class _Pen:
 
     def _rimmed(self, ways: Iterable[tuple[Point, Point]], colour: str) -> None:
         ways = tuple(ways)
-        for weight, ink in ((4, DARK), (3, RIM), (1, colour)):
+        for weight, ink in ((4.4, DARK), (3.2, RIM), (1.8, colour)):
             for start, end in ways:
                 self._draw.line((start, end), fill=ink, width=round(weight * self._weight * 0.7))
 
