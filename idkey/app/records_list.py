@@ -16,11 +16,8 @@ from idkey.store.record import CaseRow
 WIDTHS = (104, 0, 0, 144, 0)
 """Widths of the columns at 100 %; 0 shares what is left."""
 
-SUPPLIER = 2
-"""Column that gives way first; the page of the case tells it too."""
-
-ROOMY = 580
-"""Width at 100 % from which there is room for the supplier."""
+ROOM = {2: 580, 3: 440}
+"""Width of the list at 100 % from which supplier and verdict are shown; the page tells them too."""
 
 
 class RecordsList(QTableView):
@@ -106,8 +103,9 @@ class RecordsList(QTableView):
             self.selectionModel().setCurrentIndex(self._model.index(row, 0), how)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Leave the supplier out where the rest would be cut short."""
-        self.setColumnHidden(SUPPLIER, event.size().width() < self._theme.px(ROOMY))
+        """Leave supplier, then verdict, out where label and name would be cut short."""
+        for column, width in ROOM.items():
+            self.setColumnHidden(column, event.size().width() < self._theme.px(width))
         super().resizeEvent(event)
 
     def _columns(self) -> tuple[TableColumn[CaseRow], ...]:

@@ -245,6 +245,18 @@ def test_what_a_label_says_is_never_markup(view: RecordsView, store: Store, qtbo
     assert "<b>" not in index.data(Qt.ItemDataRole.ToolTipRole)
 
 
+@pytest.mark.parametrize(("width", "hidden"), [(700, ""), (500, "S"), (330, "SV")])
+def test_label_and_name_keep_their_room_in_a_narrow_list(
+    view: RecordsView, width: int, hidden: str
+):
+    view.list.setFixedWidth(view._theme.px(width))
+    QApplication.processEvents()
+
+    gone = "".join(sign for sign, n in (("S", 2), ("V", 3)) if view.list.isColumnHidden(n))
+    assert gone == hidden
+    assert min(view.list.columnWidth(n) for n in (1, 4)) >= view._theme.px(90)
+
+
 def test_what_was_sold_elsewhere_meanwhile_is_seen_after_a_refresh(
     view: RecordsView, store: Store, qtbot: QtBot
 ):
