@@ -32,7 +32,8 @@ def main() -> int:
     )  # fmt: skip
     bundle = work / "dist" / "idkey"
     program = bundle / ("idkey.exe" if os.name == "nt" else "idkey")
-    size = sum(file.stat().st_size for file in bundle.rglob("*") if file.is_file())
+    files = (file for file in bundle.rglob("*") if file.is_file() and not file.is_symlink())
+    size = sum(file.stat().st_size for file in files)
     sys.stdout.write(f"{bundle}: {size / 1e6:.0f} MB\n")
     return _try(program)
 
