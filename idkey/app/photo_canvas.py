@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QWidget
 
 from idkey.app.photo_hand import ZOOM_STEP, Hand
 from idkey.app.photo_levels import Levels
-from idkey.app.photo_paint import MarkPainter, draw_loupe
+from idkey.app.photo_paint import MarkPainter, draw_empty, draw_loupe
 from idkey.app.photo_sight import Sight
 from idkey.app.photo_sketch import Pen, Ref, Sketch
 from idkey.app.theme import Theme
@@ -60,6 +60,7 @@ class PhotoCanvas(QWidget):
         self._pressed: QPointF | None = None
         self._held: Ref | None = None
         self._panning = False
+        self._steered = False
         self.magnifies = draws
         self.empty_words = ""
         self.setMouseTracking(True)
@@ -145,7 +146,7 @@ class PhotoCanvas(QWidget):
         painter = QPainter(self)
         painter.fillRect(self.rect(), self._theme.colour("surface"))
         if self._levels is None or self._hand is None:
-            self._draw_empty(painter)
+            draw_empty(painter, QRectF(self.rect()), self.empty_words, self._theme)
         else:
             self._levels.draw(painter, self._hand.sight, QRectF(self.rect()))
             self._draw_marks(painter, self._levels, self._hand)
@@ -155,18 +156,6 @@ class PhotoCanvas(QWidget):
         inset = 1 if focus else 0
         painter.drawRect(self.rect().adjusted(inset, inset, -1 - inset, -1 - inset))
         painter.end()
-
-    def _draw_empty(self, painter: QPainter) -> None:
-        margin = self._theme.px(24)
-        frame = QRectF(self.rect()).adjusted(margin, margin, -margin, -margin)
-        inner = frame.adjusted(margin, margin, -margin, -margin)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(self._theme.colour("outline"), 1.5, Qt.PenStyle.DashLine))
-        painter.drawRoundedRect(frame, 12, 12)
-        painter.setPen(self._theme.colour("soft"))
-        painter.setFont(self._theme.font(15))
-        flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-        painter.drawText(inner, int(flags), self.empty_words)
 
     def _draw_marks(self, painter: QPainter, levels: Levels, hand: Hand) -> None:
         pen = MarkPainter(painter, hand.sight, self._theme)
@@ -178,7 +167,8 @@ class PhotoCanvas(QWidget):
         spot = hand.chosen if hand.by_key and hand.chosen is not None else hand.cursor
         if hand.by_key and hand.chosen is None:
             pen.crosshair(spot)
-        if self.magnifies and hand.sight.scale < LARGE_ENOUGH:
+        wanted = self.magnifies and (self._steered or not hand.by_key)
+        if wanted and hand.sight.scale < LARGE_ENOUGH:
             draw_loupe(painter, levels, hand.sight, spot, self._theme)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
@@ -256,7 +246,7 @@ class PhotoCanvas(QWidget):
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show the crosshair when one came by key."""
         if self._hand is not None and event.reason() is not Qt.FocusReason.MouseFocusReason:
-            self._hand = self._hand.focused()
+            self._hand, self._steered = self._hand.focused(), False
         self.update()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
@@ -275,6 +265,7 @@ class PhotoCanvas(QWidget):
         if hand is None:
             super().keyPressEvent(event)
         else:
+            self._steered = True
             self._take(hand)
 
     def _speak(self) -> None:

@@ -83,9 +83,7 @@ class CompareSide(QWidget):
         known = [self.choice.itemText(row) for row in range(self.choice.count())]
         if known == [name for name, _ in offers]:
             return
-        self.choice.clear()
-        for name, what in offers:
-            self.choice.addItem(name, what)
+        self.choice.offer(offers)
         self._on_choice_activated(0)
 
     def follow(self, sight: Sight) -> None:
@@ -99,7 +97,7 @@ class CompareSide(QWidget):
         return None if drawn is None else levels_of_pixmap(drawn, self._desk.theme.colours.plate)
 
     def _drawing(self, row: int) -> Levels | None:
-        state = self.choice.itemData(row)
+        state = self.choice.value(row)
         if state is None:
             return self._measure()
         drawn = self._desk.pictures.tile(
@@ -109,10 +107,11 @@ class CompareSide(QWidget):
 
     @Slot(int)
     def _on_choice_activated(self, row: int) -> None:
-        what = self._wanted = self.choice.itemData(row)
         if self.choice.count() == 0:
             self.canvas.show_picture(None)
-        elif isinstance(what, str):
+            return
+        what = self._wanted = self.choice.value(row)
+        if isinstance(what, str):
             self._read(what)
         else:
             self.canvas.show_picture(self._drawing(row))

@@ -55,8 +55,9 @@ class PhotoLayout(QWidget):
         self.result = ResultCard(character, desk)
         self.strip = StateStrip(key, character, desk)
         self.looks = Choice(self.tr("How it was looked at"), desk.theme)
-        for look in character.looks:
-            self.looks.addItem(upper_first(look_words(look, desk.language)), look)
+        self.looks.offer(
+            (upper_first(look_words(look, desk.language)), look) for look in character.looks
+        )
         self.looks.choose(photo_look(character))
         self._lay_out()
 

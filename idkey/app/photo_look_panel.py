@@ -46,8 +46,7 @@ class LookPanel(QWidget):
         self._next = caption(rank="strong")
         self.pens = Segments(self.tr("What to mark"), (Pen.PATCH, Pen.NEUTRAL), self._pen_words)
         self.reference = Choice(self.tr("The neutral thing is"), desk.theme)
-        for neutral in Neutral:
-            self.reference.addItem(neutral_words(neutral), neutral)
+        self.reference.offer((neutral_words(neutral), neutral) for neutral in Neutral)
         self.moulted = QCheckBox(self.tr("Moulted within the last days"))
         self.distances = Distances(desk.theme)
         self.said = caption()
@@ -129,7 +128,7 @@ class LookPanel(QWidget):
     @Slot(int)
     def _on_reference_activated(self, row: int) -> None:
         if self._sketch is not None:
-            marks = replace(self._sketch.marks, reference=Neutral(self.reference.itemData(row)))
+            marks = replace(self._sketch.marks, reference=self.reference.value(row))
             self.sketched.emit(replace(self._sketch, marks=marks))
 
     @Slot(bool)

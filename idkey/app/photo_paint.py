@@ -48,7 +48,9 @@ class MarkPainter:
             for stroke in strokes:
                 self._line(stroke, INKS[pen])
             if strokes:
-                self._tag(middle(*_longest(strokes[-1])), names.get(pen, ""))
+                last = strokes[-1]
+                place = middle(*_longest(last)) if pen is Pen.LINE else last[-1]
+                self._tag(place, names.get(pen, ""))
         for pen, box in ((Pen.NEUTRAL, marks.neutral), (Pen.PATCH, marks.patch)):
             if box is not None:
                 self._box(box, INKS[pen])
@@ -151,6 +153,19 @@ class MarkPainter:
         self._painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
 
+def draw_empty(painter: QPainter, area: QRectF, words: str, theme: Theme) -> None:
+    """The place for a picture, with what to do there."""
+    margin = theme.px(24)
+    frame = area.adjusted(margin, margin, -margin, -margin)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(theme.colour("outline"), 1.5, Qt.PenStyle.DashLine))
+    painter.drawRoundedRect(frame, 12, 12)
+    painter.setPen(theme.colour("soft"))
+    painter.setFont(theme.font(15))
+    flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+    painter.drawText(frame.adjusted(margin, margin, -margin, -margin), int(flags), words)
+
+
 def draw_loupe(
     painter: QPainter, levels: Levels, sight: Sight, cursor: Point, theme: Theme
 ) -> QRectF:
@@ -162,8 +177,8 @@ def draw_loupe(
     side = theme.px(LOUPE)
     x, y = sight.on_screen(cursor)
     gap = theme.px(30)
-    left = x + gap if x + gap + side <= sight.window[0] else x - gap - side
-    top = y - gap - side if y - gap - side >= 0 else y + gap
+    left = x + gap if x + gap + side <= sight.window[0] else max(x - gap - side, 2)
+    top = y - gap - side if y - gap - side >= 0 else min(y + gap, sight.window[1] - side - 2)
     box = QRectF(left, top, side, side)
     near = Sight(
         picture=sight.picture,

@@ -161,6 +161,15 @@ class PhotoState(QObject):
             return None
         return finding(session.sketch.marks, session.found, look=look)
 
+    def forget_draft(self) -> None:
+        """The finding holds the marks now: another animal on the picture starts afresh."""
+        marks = self.session.sketch.marks
+        if marks.picture:
+            try:
+                self.shelf.put_draft(marks.picture, marks.character, "")
+            except IdKeyError as err:
+                self._show(replace(self.session, problem=err))
+
     def _add(self, taking: Callable[[], Picture]) -> None:
         self._show(replace(self.session, busy=True, problem=None))
         self._start(taking, self._on_added)

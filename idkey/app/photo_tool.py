@@ -184,10 +184,12 @@ class PhotoTool(PhotoLayout):
 
     @property
     def _look(self) -> Look:
-        return Look(self.looks.currentData())  # the list hands enums back as plain text
+        look: Look = self.looks.value(self.looks.currentIndex())
+        return look
 
     def _tell(self, finding: Finding | None) -> None:
         if finding is not None:
+            self.state.forget_draft()
             self.measured.emit(finding)
 
     @Slot()

@@ -163,7 +163,7 @@ class PictureShelf:
         file = self._draft_file(picture_id, character)
         try:
             if text:
-                self._write(file, text.encode("utf-8"))
+                self._write(file, text.encode("utf-8"), durable=False)
             else:
                 file.unlink(missing_ok=True)
         except OSError as err:
@@ -222,7 +222,7 @@ class PictureShelf:
             raise Gone(f"{picture_id[:20]!r} does not name a picture.", "Add the picture again.")
         return self.folder / picture_id[:2]
 
-    def _write(self, file: Path, content: bytes) -> None:
+    def _write(self, file: Path, content: bytes, *, durable: bool = True) -> None:
         """Write a whole file or none, readable for its owner alone."""
         file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         partial = file.with_name(f"{file.name}.{os.getpid()}.partial")
@@ -231,8 +231,9 @@ class PictureShelf:
                 os.open(partial, os.O_CREAT | os.O_TRUNC | os.O_WRONLY, 0o600), "wb"
             ) as out:
                 out.write(content)
-                out.flush()
-                os.fsync(out.fileno())
+                if durable:
+                    out.flush()
+                    os.fsync(out.fileno())
             partial.replace(file)
         finally:
             partial.unlink(missing_ok=True)

@@ -423,10 +423,10 @@ def test_the_marks_of_an_earlier_finding_come_back_with_their_picture(open_tool,
     found = heard(tool)
     click(tool, qtbot, (350, 300), (450, 300), (550, 300))
     press(tool.result.take, qtbot)
-    shelf.put_draft(picture.id, COUNT, "")
 
     again = open_tool(COUNT, earlier=found[0])
 
+    assert shelf.draft(picture.id, COUNT) == ""
     assert again.state.session.shown == picture.id
     assert again.state.session.found.value == 3
 

@@ -168,9 +168,9 @@ def test_crossed_lines_can_change_their_ratio_up_to_the_foreshortening_bound():
         across.strokes, views(Tilt.CLEAR, 1600, 1200)
     )
 
-    bound = Tilt.CLEAR.shortest
-    assert 1 / bound > math.exp(stretches.max()) > 1 / (bound + 0.08)
-    assert bound < math.exp(stretches.min()) < bound + 0.08
+    bound, perspective = Tilt.CLEAR.shortest, 0.04
+    assert math.exp(stretches.max()) == pytest.approx(1 / bound, rel=perspective)
+    assert math.exp(stretches.min()) == pytest.approx(bound, rel=perspective)
 
 
 @pytest.mark.parametrize(
