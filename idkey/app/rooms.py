@@ -44,9 +44,11 @@ class Rooms(QStackedWidget):
 
     Signals:
         left(): The person came back to the bench.
+        case_asked(case_id: str): The person wants this case on the bench.
     """
 
     left = Signal()
+    case_asked = Signal(str)
 
     def __init__(
         self,
@@ -100,6 +102,7 @@ class Rooms(QStackedWidget):
         if self.records is None:
             store, keys = self._state.keeper.store, self._state.keys
             self.records = RecordsView(store, keys, self._desk.theme, language=self._desk.language)
+            self.records.deeds.folder = self._data / "rationales"
             self.records.opened.connect(self._on_records_opened)
             self.addWidget(self.records)
         self._state.keeper.flush()
@@ -167,7 +170,7 @@ class Rooms(QStackedWidget):
 
     @Slot(str)
     def _on_records_opened(self, case_id: str) -> None:
-        self._state.open_case(case_id)
+        self.case_asked.emit(case_id)
         self.enter_bench()
 
     def _show(self, place: QWidget) -> None:

@@ -158,6 +158,7 @@ class Window(QWidget):
         self.bench.middle.start.case_asked.connect(self._open_case)
         self._state.keeper.failed.connect(self._on_failed)
         self.rooms.left.connect(self.focus_first)
+        self.rooms.case_asked.connect(self._open_case)
         self._state.changed.connect(self.show_session)
 
     @Slot()
