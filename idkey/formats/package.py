@@ -78,12 +78,7 @@ def write_package(
     pictures, left = _pictures(key, images)
     contents |= pictures
     digests = {name: hashlib.sha256(raw).hexdigest() for name, raw in sorted(contents.items())}
-    about = {
-        "format": FORMAT,
-        "key": key.id,
-        "version": key.version,
-        "files": digests,
-    }
+    about = {"format": FORMAT, "key": key.id, "version": key.version, "files": digests}
     manifest = json.dumps(about, indent=1, ensure_ascii=False).encode()
     new = file.with_name(f".{file.name}.new")
     try:

@@ -136,14 +136,8 @@ class Store:
                 return revision_of(before)
             if parent is not None and parent != (before["number"] if before is not None else 0):
                 raise conflict(connection, case.id, parent, before)
-            entry = append(
-                connection,
-                "case",
-                case.id,
-                content=content,
-                at=self.now(),
-                by=storable(by or case.by),
-            )
+            who = storable(by or case.by)
+            entry = append(connection, "case", case.id, content=content, at=self.now(), by=who)
             shelf.put_case(connection, case, summary, entry)
             return revision_of(entry)
 
