@@ -161,6 +161,7 @@ class CompareView(Sheet):
         self.table.setFrameShape(QFrame.Shape.NoFrame)
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(desk.theme.px(96))
+        self.table.horizontalHeader().setAccessibleName(self.tr("Taxa"))
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         self.table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)

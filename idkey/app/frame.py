@@ -4,10 +4,10 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, Signal
-from PySide6.QtGui import QCloseEvent
+from PySide6.QtGui import QCloseEvent, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from idkey.app.claim_view import ClaimView
+from idkey.app.tag import Tag
 from idkey.app.theme import Theme
 from idkey.app.window_memory import WindowMemory, remember
 
@@ -27,9 +27,11 @@ class Frame(QWidget):
         folder: Where it remembers that.
 
     Signals:
+        seen(): It was painted for the first time.
         closed(): The person closed it.
     """
 
+    seen = Signal()
     closed = Signal()
 
     def __init__(self, theme: Theme, memory: WindowMemory, folder: Path) -> None:
@@ -39,13 +41,14 @@ class Frame(QWidget):
         self.memory = memory
         self._folder = folder
         self._content: QWidget | None = None
+        self._painted = False
         self.setMinimumSize(*LEAST)
         self.resize(*SIZE)
         if memory.geometry:
             self.restoreGeometry(QByteArray.fromBase64(memory.geometry.encode("ascii")))
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
-        self.claim = ClaimView(theme)
+        self.claim = Tag(theme)
         self._shell = self._made_shell(theme)
         self._row.addWidget(self._shell)
         self.claim.focus_label()
@@ -66,6 +69,13 @@ class Frame(QWidget):
     def say(self, text: str) -> None:
         """Say something under the empty tag."""
         self._said.setText(text)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Tell once that it can be seen."""
+        super().paintEvent(event)
+        if not self._painted:
+            self._painted = True
+            self.seen.emit()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Remember size and place."""

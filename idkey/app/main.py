@@ -5,21 +5,26 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
 from idkey.app.crash_guard import STANDS_MS, CrashGuard
 from idkey.app.frame import Frame
-from idkey.app.jobs import Job, Jobs, Tick
 from idkey.app.messages import Message, careful_start, message_for
 from idkey.app.theme import Scheme, Theme, add_fonts
 from idkey.app.translation import Translation, system_language
 from idkey.app.window_memory import WindowMemory, remembered
 
 if TYPE_CHECKING:
-    from idkey.app.program import Folders, Opened, Program
+    from idkey.app.errands import Errands
+    from idkey.app.jobs import Jobs, Tick
+    from idkey.app.program import Opened, Program
+
+
+UNSEEN_MS = 500
+"""How long opening waits for the frame to be seen, in milliseconds; it may be hidden."""
 
 
 def run(argv: Sequence[str]) -> int:
@@ -88,15 +93,20 @@ class Start(QObject):
         self.theme = _theme(app, memory)
         self.frame = Frame(self.theme, memory, folder)
         self.program: Program | None = None
-        self._jobs = Jobs(threads=1, parent=self)
+        self._waking: Jobs | None = None
+        self._errands: Errands | None = None
         self._guard = CrashGuard(folder)
         self._guard.begin()
+        self.frame.seen.connect(self._on_frame_seen)
         self.frame.show()
-        QTimer.singleShot(0, self, self._open)
+        QTimer.singleShot(UNSEEN_MS, self, self._open)
 
     def close(self) -> None:
         """Finish what was asked for, and let go of everything."""
-        self._jobs.wait(10_000)
+        if self._waking is not None:
+            self._waking.wait(10_000)
+        if self._errands is not None:
+            self._errands.wait()
         if self.program is not None:
             self.program.close()
             self.program = None
@@ -114,46 +124,59 @@ class Start(QObject):
     def stand(self) -> None:
         """Count the start as done, and copy the record book where that is due."""
         self._guard.done()
-        if self.program is None:
+        if self.program is None or self._errands is None:
             return
         store = self.program.keeper.store
-        if store.database.file is None:  # whoever runs the server sees to its copies
-            return
-
-        def work(tick: Tick) -> object:  # on a pool thread
-            tick(0, 1)
-            return store.back_up(only_if_due=True)
-
-        job = Job(work)
-        job.failed.connect(self._on_failed)
-        self._jobs.start(job)
+        if store.database.file is not None:  # whoever runs a server sees to its copies
+            self._errands.back_up(store)
 
     @Slot(str)
     def come_forward(self, file: str) -> None:
         """Show the window to somebody who started the program again, maybe with a package."""
-        self.frame.setWindowState(self.frame.windowState() & ~Qt.WindowState.WindowMinimized)
+        if self.frame.isMinimized():
+            self.frame.showNormal()
         self.frame.raise_()
         self.frame.activateWindow()
         if file and self.program is not None:
             self.take_in(Path(file))
 
     @Slot()
+    def _on_frame_seen(self) -> None:
+        QTimer.singleShot(0, self, self._open)
+
+    @Slot()
     def _open(self) -> None:
+        if self._waking is not None:
+            return
+        from idkey.app.jobs import Job, Jobs
+
         add_fonts(file for file in self._fonts if "Italic" in file.stem)
-        job = Job(_opened)
-        job.succeeded.connect(self._on_opened)
+        self._waking = Jobs(threads=1, parent=self)
+        job = Job(_imported)
+        job.succeeded.connect(self._on_imported)
         job.failed.connect(self._on_failed)
-        self._jobs.start(job)
+        self._waking.start(job)
+
+    @Slot()
+    def _on_imported(self) -> None:
+        from idkey.app.errands import Errands
+
+        self._errands = Errands(self)
+        self._errands.opened.connect(self._on_opened)
+        self._errands.taken_in.connect(self._on_taken_in)
+        self._errands.failed.connect(self._on_failed)
+        self._errands.open()
 
     @Slot(object)
     def _on_opened(self, parts: "Opened") -> None:
+        from idkey.app.errands import folders
         from idkey.app.program import Program
 
         self.program = Program(
             self.frame,
             self.theme,
             self._translation,
-            folders=_folders(),
+            folders=folders(),
             parts=parts,
             resume=not self._guard.careful,
         )
@@ -167,16 +190,8 @@ class Start(QObject):
     def take_in(self, package: Path) -> None:
         """Add the key of a package, and begin a case with it."""
         assert self.program is not None
-        keys = self.program.state.keys
-
-        def work(tick: Tick) -> str:  # on a pool thread
-            tick(0, 1)
-            return keys.take_in(package)
-
-        job = Job(work)
-        job.succeeded.connect(self._on_taken_in)
-        job.failed.connect(self._on_failed)
-        self._jobs.start(job)
+        assert self._errands is not None
+        self._errands.take_in(self.program.state.keys, package)
 
     @Slot(str)
     def _on_taken_in(self, key: str) -> None:
@@ -189,20 +204,12 @@ class Start(QObject):
         self.say(message_for(error))
 
 
-def _opened(tick: Tick) -> "Opened":  # on a pool thread
+def _imported(tick: "Tick") -> None:  # on a pool thread
     # Engine, records and keys take half a second to import: the frame stands before that.
-    from idkey.app.program import opened
+    import idkey.app.errands
 
-    tick(0, 1)
-    return opened(_folders())
-
-
-def _folders() -> "Folders":
-    from idkey.app.program import Folders
-
-    return Folders(
-        data=places.data_folder(), keys=places.keys_folder(), images=places.images_folder()
-    )
+    assert idkey.app.errands
+    tick(1, 1)
 
 
 def _theme(app: QApplication, memory: WindowMemory) -> Theme:

@@ -39,16 +39,19 @@ def other_rows(session: Session, search: str, language: Language) -> tuple[Other
     """Headings and questions; only those that `search` finds, unless it is empty."""
     wanted = [q for q in session.reasoned.questions if _found(session, q, search)]
     best = max((q.value for q in session.reasoned.questions if q.blocked is None), default=0.0)
+    current = session.character.id if session.character else ""
     rows: list[OtherRow] = []
     for look in Look:
         group = [q for q in wanted if q.look is look]
         if group:
             rows.append(OtherRow(text=upper_first(look_words(look, language))))
-            rows += [_row(session, q, best, language) for q in group]
+            rows += [_row(session, q, best, language=language, here=current) for q in group]
     return tuple(rows)
 
 
-def _row(session: Session, question: Question, best: float, language: Language) -> OtherRow:
+def _row(
+    session: Session, question: Question, best: float, *, language: Language, here: str
+) -> OtherRow:
     character = session.key.character[question.character]
     finding = session.case.finding(character.id)
     why = question.blocked
@@ -60,7 +63,7 @@ def _row(session: Session, question: Question, best: float, language: Language) 
         worth=question.value / best if best > 0 and why is None else 0.0,
         answered=finding is not None,
         blocked="" if finding else blocked,
-        current=session.character is character,
+        current=character.id == here,
     )
 
 

@@ -146,6 +146,7 @@ class Palette(QFrame):
         )
         self.list = QListView()
         self.list.setModel(self.rows)
+        self.list.setAccessibleName(self.tr("What was found"))
         self.list.setItemDelegate(PaletteDelegate(theme))
         self.list.setMouseTracking(True)
         self.list.setFocusPolicy(Qt.FocusPolicy.NoFocus)

@@ -1,0 +1,183 @@
+"""Every text of the window is there in German, complete, and fits."""
+
+import re
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from xml.etree.ElementTree import Element
+
+import PySide6
+import pytest
+from defusedxml.ElementTree import parse
+from PySide6.QtGui import QFontMetrics
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QWidget
+
+import idkey.app
+from idkey.app.bench_state import BenchState
+from idkey.app.commands import COMMANDS
+from idkey.app.desk import Desk
+from idkey.app.pictures import Pictures
+from idkey.app.theme import Theme
+from idkey.app.translation import CODES, FOLDER, Translation, system_language
+from idkey.app.window import Window
+from idkey.engine.sample import sample_case
+from idkey.report.language import in_language
+
+APP = Path(idkey.app.__file__).parent
+SOURCES = sorted(APP.rglob("*.py"))
+
+
+def messages(ts: Path) -> Iterator[tuple[str, str, Element]]:
+    for context in parse(ts).getroot().iter("context"):
+        for message in context.iter("message"):
+            yield context.findtext("name", ""), message.findtext("source", ""), message
+
+
+def forms(message: Element) -> list[str]:
+    translation = message.find("translation")
+    assert translation is not None
+    plural = [form.text or "" for form in translation.iter("numerusform")]
+    return plural or [translation.text or ""]
+
+
+def fresh(tmp_path: Path, code: str) -> set[tuple[str, str]]:
+    """What the sources say now, as lupdate reads it."""
+    tool = Path(PySide6.__file__).parent / ("lupdate.exe" if sys.platform == "win32" else "lupdate")
+    ts = tmp_path / f"idkey_{code}.ts"
+    files = [str(file) for file in SOURCES]
+    subprocess.run([str(tool), *files, "-ts", str(ts)], check=True, capture_output=True)
+    return {(context, source) for context, source, _ in messages(ts)}
+
+
+@pytest.mark.slow
+def test_every_text_of_the_sources_is_in_the_german_catalogue(tmp_path: Path):
+    there = {(context, source) for context, source, _ in messages(FOLDER / "idkey_de.ts")}
+    missing = sorted(fresh(tmp_path, "de") - there)
+
+    assert not missing, "run lupdate and translate: see DEVELOPERS.md"
+
+
+def test_no_german_text_is_unfinished():
+    unfinished = [
+        source
+        for _, source, message in messages(FOLDER / "idkey_de.ts")
+        if message.find("translation").get("type") or not all(forms(message))
+    ]
+
+    assert not unfinished
+
+
+def test_placeholders_are_the_same_in_both_languages():
+    def holders(text: str) -> list[str]:
+        return sorted(re.findall(r"\{\w*\}|%n", text))
+
+    wrong = [
+        (source, form)
+        for _, source, message in messages(FOLDER / "idkey_de.ts")
+        for form in forms(message)
+        if holders(source) != holders(form)
+    ]
+
+    assert not wrong
+
+
+@pytest.mark.parametrize("code", CODES)
+def test_the_compiled_catalogue_is_not_older_than_its_source(code: str, tmp_path: Path):
+    tool = Path(PySide6.__file__).parent / (
+        "lrelease.exe" if sys.platform == "win32" else "lrelease"
+    )
+    made = tmp_path / "made.qm"
+    subprocess.run(
+        [str(tool), str(FOLDER / f"idkey_{code}.ts"), "-qm", str(made)],
+        check=True,
+        capture_output=True,
+    )
+
+    assert made.read_bytes() == (FOLDER / f"idkey_{code}.qm").read_bytes()
+
+
+def test_strings_that_people_read_go_through_translation():
+    """Literals given straight to a widget are either no words, or marked."""
+    call = re.compile(
+        r"\b(?:setText|setToolTip|setPlaceholderText|setAccessibleName|setWindowTitle|caption|"
+        r'button|KeyButton)\(\s*f?"([^"]*)"'
+    )
+    found = [
+        (file.name, text)
+        for file in SOURCES
+        for text in call.findall(file.read_text("utf-8"))
+        if re.search(r"[A-Za-z]{3}", re.sub(r"\{[^}]*\}|<[^>]*>", "", text)) and text != "idkey"
+    ]
+
+    assert not found
+
+
+@pytest.fixture
+def german(qapp: QApplication) -> Iterator[Translation]:
+    translation = Translation(qapp)
+    translation.speak("de")
+    yield translation
+    translation.speak("en")
+
+
+def test_the_window_speaks_german(german: Translation):
+    assert german.code == "de"
+    assert next(c.title for c in COMMANDS if c.id == "new_case") == "Neuer Fall"
+
+
+def test_a_language_that_is_not_there_is_english(qapp: QApplication):
+    translation = Translation(qapp)
+    translation.speak("xx")
+
+    assert translation.code == "en"
+    assert system_language() in CODES
+
+
+@pytest.mark.usefixtures("german")
+@pytest.mark.parametrize("size", [(1000, 700), (1280, 800)])
+@pytest.mark.parametrize("scale", [100, 150, 200])
+def test_no_german_word_on_a_button_or_in_a_line_is_cut_off(
+    state: BenchState,
+    theme: Theme,
+    pictures: Pictures,
+    qtbot,
+    tmp_path: Path,
+    size: tuple[int, int],
+    scale: int,
+):
+    theme.choose(theme.scheme, scale)
+    desk = Desk(theme, pictures, in_language("de"))
+    window = Window(state, desk, rationales=tmp_path)
+    qtbot.addWidget(window)
+    window.resize(*size)
+    with qtbot.waitExposed(window):
+        window.show()
+    cut = list(_cut(window))
+    state.put_on_bench(sample_case(state.session.key))
+    window.bench.middle.ask("total_length")
+    qtbot.wait(20)  # two rounds of layout follow a new question
+    cut += _cut(window)
+    window.commands.run("couplets")
+    qtbot.wait(20)
+    cut += _cut(window)
+    window.close_work()
+    theme.choose(theme.scheme, 100)
+
+    assert not cut
+
+
+def _cut(window: QWidget) -> Iterator[str]:
+    """Texts of visible buttons, lists and one-line labels that are wider than their place."""
+    for widget in window.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        text = ""
+        if isinstance(widget, QAbstractButton) and type(widget).__name__.endswith("Button"):
+            text, room = widget.text(), widget.width()
+        elif isinstance(widget, QComboBox):
+            text, room = widget.currentText(), widget.width()
+        elif isinstance(widget, QLabel) and not widget.wordWrap() and "<" not in widget.text():
+            text, room = widget.text(), widget.width()
+        if text and QFontMetrics(widget.font()).horizontalAdvance(text) > room:
+            yield f"{type(widget).__name__} {text!r}: {room}"
