@@ -9,8 +9,9 @@ from idkey.app.claim_view import ClaimView
 from idkey.app.desk import Desk
 from idkey.app.ledger_view import LedgerView
 from idkey.app.lineup_view import LineupView
-from idkey.app.middle import Middle, Page
+from idkey.app.middle import Middle
 from idkey.app.offers import Offers
+from idkey.app.page import Page
 from idkey.app.popover import LargePictures, TermPopover
 from idkey.app.scrolling import scrolled
 from idkey.app.session import Session
@@ -155,8 +156,8 @@ class BenchView(QWidget):
         self.verdict.reasons_asked.connect(middle.open_reasons)
         middle.start.unlabelled.connect(self.look_at_animal)
         middle.start.key_chosen.connect(state.new_case)
-        middle.large_asked.connect(self._on_large_asked)
-        middle.term_asked.connect(self._on_term_asked)
+        middle.question.large_asked.connect(self._on_large_asked)
+        middle.question.term_asked.connect(self._on_term_asked)
         middle.paged.connect(self._on_paged)
         middle.question.observed.connect(self._on_answered)
         middle.walk.taken.connect(self._on_answered)

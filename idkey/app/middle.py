@@ -1,7 +1,5 @@
 """The middle of the bench: start, question, couplets, and the pages that lie over them."""
 
-from enum import StrEnum
-
 from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
@@ -13,6 +11,7 @@ from idkey.app.deeper import Deeper
 from idkey.app.desk import Desk
 from idkey.app.label_note import LabelNote
 from idkey.app.others_view import OthersView
+from idkey.app.page import Page
 from idkey.app.question_page import QuestionPage
 from idkey.app.reasons_view import ReasonsView
 from idkey.app.scrolling import scrolled
@@ -24,18 +23,6 @@ from idkey.engine.diagnosis import Diagnosis
 from idkey.engine.whatif import Turn
 
 
-class Page(StrEnum):
-    """What stands in the middle; the later ones lie over the question until one goes back."""
-
-    START = "start"
-    QUESTION = "question"
-    WALK = "walk"
-    QUESTIONS = "questions"
-    REASONS = "reasons"
-    TAXON = "taxon"
-    COMPARISON = "comparison"
-
-
 class Middle(QWidget):
     """Shows one page; what lies over the question goes away when a question is asked.
 
@@ -44,13 +31,9 @@ class Middle(QWidget):
         desk: Look, drawings, language.
 
     Signals:
-        large_asked(state: str): The person wants to see a drawing large.
-        term_asked(character: str): The person wants a term explained.
         paged(page: object): Another page stands in the middle.
     """
 
-    large_asked = Signal(str)
-    term_asked = Signal(str)
     paged = Signal(object)
 
     def __init__(self, state: BenchState, desk: Desk) -> None:
@@ -226,8 +209,6 @@ class Middle(QWidget):
         self.note.put_away.connect(self._on_note_put_away)
         self.question.observed.connect(state.observe)
         self.question.drafted.connect(self._on_question_drafted)
-        self.question.large_asked.connect(self._on_large_asked)
-        self.question.term_asked.connect(self._on_term_asked)
         self._card.others_asked.connect(self.open_questions)
         self.walk.taken.connect(state.take)
         self.walk.back_asked.connect(state.step_back)
@@ -284,14 +265,6 @@ class Middle(QWidget):
     @Slot(str, str)
     def _on_question_drafted(self, character: str, text: str) -> None:
         self._state.draft(f"answer/{character}", text)
-
-    @Slot(str)
-    def _on_large_asked(self, state: str) -> None:
-        self.large_asked.emit(state)
-
-    @Slot(str)
-    def _on_term_asked(self, character: str) -> None:
-        self.term_asked.emit(character)
 
     @Slot(bool)
     def _on_prior_wanted(self, count: bool) -> None:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import QSize, Qt, Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 
@@ -11,7 +11,7 @@ from idkey.app.answer_bar import AnswerBar
 from idkey.app.captions import button, caption, headed
 from idkey.app.desk import Desk
 from idkey.app.number_entry import NumberEntry
-from idkey.app.range_strip import Band, bands
+from idkey.app.question_parts import bands_shown, measure_drawing, same_question
 from idkey.app.session import Session
 from idkey.app.state_tile import StateTile
 from idkey.app.tile_grid import TileGrid
@@ -68,18 +68,17 @@ class QuestionView(QFrame):
             session: The session.
             draft: The answer that was not confirmed last time; empty when there is none.
         """
-        same = self._session is not None and self._same_question(self._session, session)
-        self._session = session
+        before, self._session = self._session, session
+        same = before is not None and same_question(self._character, before, session)
         question, character = session.question, session.character
         self._show_end(question is None)
         if question is None or character is None:
             return
         self._why.setText(headed(self.tr("Why now"), self._reason(session, question)))
         if same:
-            self.entry.strip.show_bands(self._bands(), character.unit)
+            self.entry.strip.show_bands(bands_shown(self._session, self._character), character.unit)
             return
-        finding = session.case.finding(character.id)
-        self._character = character
+        finding, self._character = session.case.finding(character.id), character
         if draft:
             self.answer = Answer.from_text(draft, question.look)
         elif finding is not None and not finding.unseen:
@@ -157,18 +156,10 @@ class QuestionView(QFrame):
 
     def _reason(self, session: Session, question: Question) -> str:
         why = why_question(session.key, question, self._desk.language)
-        if question.blocked is not None:
+        if question.blocked:
             return why
-        aim = aim_words(session.case.aim)
-        return f"{why} {self.tr('Chosen for: {aim}').format(aim=aim)}"
-
-    def _same_question(self, before: Session, after: Session) -> bool:
-        was, now = self._character, after.character
-        if was is None or now is None or was is not now or before.key is not after.key:
-            return False
-        if before.case.id != after.case.id:
-            return False
-        return before.case.finding(now.id) == after.case.finding(now.id)
+        chosen = self.tr("Chosen for: {aim}").format(aim=aim_words(session.case.aim))
+        return f"{why} {chosen}"
 
     def _show_end(self, ended: bool) -> None:
         """Say that nothing is left to ask, in place of a question."""
@@ -188,13 +179,6 @@ class QuestionView(QFrame):
                 )
             )
 
-    def _bands(self) -> tuple[Band, ...]:
-        session, character = self._session, self._character
-        if session is None or character is None or not character.kind.numeric:
-            return ()
-        taxa = tuple(c.taxon for c in session.reasoned.assessment.standing)
-        return bands(session.key, character, taxa)
-
     def _show_character(self, character: Character) -> None:
         self._question.setText(character.question)
         self._term.setText(character.name)
@@ -209,20 +193,13 @@ class QuestionView(QFrame):
         self.bar.show_character(character)
         self._show_tiles(character)
         if numeric:
-            self.entry.show_character(character, self._bands())
+            self.entry.show_character(character, bands_shown(self._session, self._character))
             self._show_measure(character)
 
     def _show_measure(self, character: Character) -> None:
         if self._session is not None:
-            px = self._desk.theme.px
-            self.entry.show_measure(
-                self._desk.pictures.measure(
-                    self._session.key,
-                    character,
-                    size=QSize(px(176), px(132)),
-                    ratio=self.devicePixelRatioF(),
-                )
-            )
+            key, ratio = self._session.key, self.devicePixelRatioF()
+            self.entry.show_measure(measure_drawing(self._desk, key, character, ratio))
 
     def _show_tiles(self, character: Character) -> None:
         if self._session is None:

@@ -8,7 +8,7 @@ from idkey.app.bench_state import BenchState
 from idkey.app.bench_view import BenchView
 from idkey.app.desk import Desk
 from idkey.app.lineup_rows import RowKind
-from idkey.app.middle import Page
+from idkey.app.page import Page
 from idkey.app.rows import ROW_ROLE
 from idkey.app.session import Mode
 from idkey.engine.sample import sample_case

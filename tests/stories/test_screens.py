@@ -8,7 +8,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
 from idkey.app.colours import DARK, LIGHT
-from idkey.app.middle import Page
+from idkey.app.page import Page
 from idkey.app.theme import Scheme
 from tests.stories.conftest import CTRL, KEY, Keeper
 
