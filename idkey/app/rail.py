@@ -209,7 +209,7 @@ class Rail(QFrame):
         found = []
         for word, key, command in places:
             made = self._tool(word, word, key, command)
-            made.setFont(self._desk.theme.font(11))
+            made.setFont(self._desk.theme.font(min(11, 1700 / self._desk.theme.scale)))
             made.setStyleSheet("padding: 0px")
             made.setFixedHeight(self._desk.theme.px(28))
             found.append(made)

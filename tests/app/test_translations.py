@@ -107,7 +107,7 @@ def test_strings_that_people_read_go_through_translation():
         (file.name, text)
         for file in SOURCES
         for text in call.findall(file.read_text("utf-8"))
-        if re.search(r"[A-Za-z]{3}", re.sub(r"\{[^}]*\}|<[^>]*>", "", text)) and text != "idkey"
+        if re.search(r"[A-Za-z]{3}", re.sub(r"\{[^}]*\}|<[^>]*>|idkey", "", text))
     ]
 
     assert not found

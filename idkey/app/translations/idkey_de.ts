@@ -5,27 +5,27 @@
     <name>AboutDialog</name>
     <message>
         <source>About idkey</source>
-        <translation type="unfinished" />
+        <translation>Über idkey</translation>
     </message>
     <message>
         <source>Qt and PySide6 are used under the LGPL, version 3: they are separate libraries that may be replaced by others of the same kind.</source>
-        <translation type="unfinished" />
+        <translation>Qt und PySide6 werden unter der LGPL, Version 3, verwendet: Sie sind eigene Bibliotheken und dürfen durch andere derselben Art ersetzt werden.</translation>
     </message>
     <message>
         <source>Each key names its own licence. The drawings are part of the program. The font is under the SIL Open Font License; its text is in {file}.</source>
-        <translation type="unfinished" />
+        <translation>Jeder Schlüssel nennt seine eigene Lizenz. Die Zeichnungen gehören zum Programm. Die Schrift steht unter der SIL Open Font License; ihr Text liegt in {file}.</translation>
     </message>
     <message>
         <source>A name is an opinion on evidence. A determination is no safety clearance, and permit law is to be checked locally.</source>
-        <translation type="unfinished" />
+        <translation>Ein Name ist eine Meinung zu Belegen. Eine Bestimmung ist keine Freigabe, und was das Artenschutzrecht verlangt, ist vor Ort zu prüfen.</translation>
     </message>
     <message>
         <source>The program is under the MIT licence. It opens no network connection.</source>
-        <translation type="unfinished" />
+        <translation>Das Programm steht unter der MIT-Lizenz. Es öffnet keine Netzverbindung.</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished" />
+        <translation>Bestandteile</translation>
     </message>
 </context>
 <context>
@@ -98,11 +98,11 @@
     <name>AnswerRow</name>
     <message>
         <source>right</source>
-        <translation type="unfinished" />
+        <translation>richtig</translation>
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished" />
+        <translation>falsch</translation>
     </message>
 </context>
 <context>
@@ -128,55 +128,55 @@
     <name>CaseView</name>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished" />
+        <translation>Was angesehen wird</translation>
     </message>
     <message>
         <source>Cannot tell</source>
-        <translation type="unfinished" />
+        <translation>Nicht zu sagen</translation>
     </message>
     <message>
         <source>Conclude</source>
-        <translation type="unfinished" />
+        <translation>Abschließen</translation>
     </message>
     <message>
         <source>No portrait in this key</source>
-        <translation type="unfinished" />
+        <translation>Kein Bild in diesem Schlüssel</translation>
     </message>
     <message>
         <source>What do the findings carry?</source>
-        <translation type="unfinished" />
+        <translation>Was tragen die Befunde?</translation>
     </message>
     <message>
         <source>No more than was seen: open is an answer too.</source>
-        <translation type="unfinished" />
+        <translation>Nicht mehr, als gesehen wurde: Offen ist auch eine Antwort.</translation>
     </message>
     <message>
         <source>What do you look at?</source>
-        <translation type="unfinished" />
+        <translation>Was sehen Sie sich an?</translation>
     </message>
     <message>
         <source>That could not be seen this way.</source>
-        <translation type="unfinished" />
+        <translation>So war das nicht zu sehen.</translation>
     </message>
     <message>
         <source>Choose a character and a way of looking; typing finds it.</source>
-        <translation type="unfinished" />
+        <translation>Wählen Sie ein Merkmal und eine Art hinzusehen; Tippen findet es.</translation>
     </message>
     <message>
         <source>How it went</source>
-        <translation type="unfinished" />
+        <translation>Wie es lief</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
-        <translation type="unfinished" />
+        <translation>Noch nichts.</translation>
     </message>
     <message>
         <source>Seen so far</source>
-        <translation type="unfinished" />
+        <translation>Bisher gesehen</translation>
     </message>
     <message>
         <source>Not ruled out</source>
-        <translation type="unfinished" />
+        <translation>Nicht ausgeschlossen</translation>
     </message>
 </context>
 <context>
@@ -252,31 +252,31 @@
     <name>CompareSide</name>
     <message>
         <source>Compare with</source>
-        <translation type="unfinished" />
+        <translation>Vergleichen mit</translation>
     </message>
     <message>
         <source>Zoom together</source>
-        <translation type="unfinished" />
+        <translation>Gemeinsam vergrößern</translation>
     </message>
     <message>
         <source>Picture to compare with</source>
-        <translation type="unfinished" />
+        <translation>Bild zum Vergleichen</translation>
     </message>
     <message>
         <source>Choose a picture or a drawing above.</source>
-        <translation type="unfinished" />
+        <translation>Wählen Sie oben ein Bild oder eine Zeichnung.</translation>
     </message>
     <message>
         <source>Picture {n}</source>
-        <translation type="unfinished" />
+        <translation>Bild {n}</translation>
     </message>
     <message>
         <source>Drawing: {state}</source>
-        <translation type="unfinished" />
+        <translation>Zeichnung: {state}</translation>
     </message>
     <message>
         <source>Drawing: how to measure</source>
-        <translation type="unfinished" />
+        <translation>Zeichnung: wie gemessen wird</translation>
     </message>
 </context>
 <context>
@@ -302,73 +302,73 @@
     <name>Concluding</name>
     <message>
         <source>Look at more first</source>
-        <translation type="unfinished" />
+        <translation>Erst mehr ansehen</translation>
     </message>
     <message>
         <source>About the label:</source>
-        <translation type="unfinished" />
+        <translation>Zum Etikett:</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished" />
+        <translation>Ja</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished" />
+        <translation>Nein</translation>
     </message>
     <message>
         <source>Must it still be treated as medically significant?</source>
-        <translation type="unfinished" />
+        <translation>Muss es noch als medizinisch bedeutsam behandelt werden?</translation>
     </message>
     <message>
         <source>Must it still be treated as permit-listed?</source>
-        <translation type="unfinished" />
+        <translation>Muss es noch als gelistet behandelt werden?</translation>
     </message>
 </context>
 <context>
     <name>ConfusionTable</name>
     <message>
         <source>{truth} taken for {said}: {n}</source>
-        <translation type="unfinished" />
+        <translation>{truth} für {said} gehalten: {n}</translation>
     </message>
     <message>
         <source>What was there, and what was said</source>
-        <translation type="unfinished" />
+        <translation>Was da war, und was gesagt wurde</translation>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation type="unfinished" />
+        <translation>nicht zu sagen</translation>
     </message>
 </context>
 <context>
     <name>CountPanel</name>
     <message>
         <source>Doubtful</source>
-        <translation type="unfinished" />
+        <translation>Zweifelhaft</translation>
     </message>
     <message>
         <source>The chosen mark, or the last one, may be none.</source>
-        <translation type="unfinished" />
+        <translation>Die gewählte oder die letzte Marke ist vielleicht keine.</translation>
     </message>
     <message>
         <source>Take one back</source>
-        <translation type="unfinished" />
+        <translation>Eine zurücknehmen</translation>
     </message>
     <message>
         <source>Click each one once; the marks are numbered.</source>
-        <translation type="unfinished" />
+        <translation>Jedes einmal anklicken; die Marken sind nummeriert.</translation>
     </message>
     <message>
         <source>A doubtful mark counts half, and widens the uncertainty.</source>
-        <translation type="unfinished" />
+        <translation>Eine zweifelhafte Marke zählt halb und vergrößert die Unsicherheit.</translation>
     </message>
     <message>
         <source>{sure} sure</source>
-        <translation type="unfinished" />
+        <translation>{sure} sicher</translation>
     </message>
     <message>
         <source>, {doubtful} doubtful</source>
-        <translation type="unfinished" />
+        <translation>, {doubtful} zweifelhaft</translation>
     </message>
 </context>
 <context>
@@ -389,11 +389,11 @@
     <name>Distances</name>
     <message>
         <source>Difference of the states: {said}</source>
-        <translation type="unfinished" />
+        <translation>Abstand der Zustände: {said}</translation>
     </message>
     <message>
         <source>The patch in neutral light</source>
-        <translation type="unfinished" />
+        <translation>Der Fleck in neutralem Licht</translation>
     </message>
 </context>
 <context>
@@ -404,46 +404,46 @@
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished" />
+        <translation>Fortschritt</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished" />
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Drawing the next animal …</source>
-        <translation type="unfinished" />
+        <translation>Das nächste Tier wird gezeichnet …</translation>
     </message>
     <message>
         <source>Drill: learn to see the difference</source>
-        <translation type="unfinished" />
+        <translation>Übung: den Unterschied sehen lernen</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished" />
+        <translation>Personen</translation>
     </message>
     <message>
         <source>Drill</source>
-        <translation type="unfinished" />
+        <translation>Übung</translation>
     </message>
     <message>
         <source>{right} of {n} right</source>
-        <translation type="unfinished" />
+        <translation>{right} von {n} richtig</translation>
     </message>
     <message>
         <source>{n} to go</source>
-        <translation type="unfinished" />
+        <translation>noch {n}</translation>
     </message>
 </context>
 <context>
     <name>EraseDialog</name>
     <message>
         <source>Takes the reference out of every sale, draft and backup of this book, for good. The records stay verifiable. Write it exactly as it was noted.</source>
-        <translation type="unfinished" />
+        <translation>Nimmt den Hinweis aus jedem Verkauf, Entwurf und jeder Sicherung dieses Buches, endgültig. Die Akten bleiben prüfbar. Schreiben Sie ihn genau so, wie er notiert wurde.</translation>
     </message>
     <message>
         <source>Erase a buyer</source>
-        <translation type="unfinished" />
+        <translation>Einen Käufer löschen</translation>
     </message>
     <message>
         <source>Reference to the buyer</source>
@@ -454,11 +454,11 @@
     <name>ExerciseCard</name>
     <message>
         <source>Begin</source>
-        <translation type="unfinished" />
+        <translation>Anfangen</translation>
     </message>
     <message>
         <source>Practise beyond</source>
-        <translation type="unfinished" />
+        <translation>Darüber hinaus üben</translation>
     </message>
 </context>
 <context>
@@ -469,7 +469,7 @@
     </message>
     <message>
         <source>Where to look</source>
-        <translation type="unfinished" />
+        <translation>Wo man hinsieht</translation>
     </message>
     <message>
         <source>What goes wrong</source>
@@ -487,11 +487,11 @@
     <name>HelpView</name>
     <message>
         <source>Manual</source>
-        <translation type="unfinished" />
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished" />
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Back</source>
@@ -628,75 +628,75 @@
     <name>LinesPanel</name>
     <message>
         <source>Which line</source>
-        <translation type="unfinished" />
+        <translation>Welche Linie</translation>
     </message>
     <message>
         <source>Lines with joints (C)</source>
-        <translation type="unfinished" />
+        <translation>Linien mit Knicken (C)</translation>
     </message>
     <message>
         <source>Click joint by joint; Enter or a double click ends the line.</source>
-        <translation type="unfinished" />
+        <translation>Knick für Knick anklicken; Enter oder ein Doppelklick beendet die Linie.</translation>
     </message>
     <message>
         <source>Leans away</source>
-        <translation type="unfinished" />
+        <translation>Neigt sich weg</translation>
     </message>
     <message>
         <source>They lie</source>
-        <translation type="unfinished" />
+        <translation>Sie liegen</translation>
     </message>
     <message>
         <source>End points are</source>
-        <translation type="unfinished" />
+        <translation>Die Enden sind</translation>
     </message>
     <message>
         <source>The part leans away from the camera</source>
-        <translation type="unfinished" />
+        <translation>Das Teil neigt sich von der Kamera weg</translation>
     </message>
     <message>
         <source>Part and ruler lie</source>
-        <translation type="unfinished" />
+        <translation>Teil und Lineal liegen</translation>
     </message>
     <message>
         <source>The two lines lie</source>
-        <translation type="unfinished" />
+        <translation>Die zwei Linien liegen</translation>
     </message>
     <message>
         <source>The end points are</source>
-        <translation type="unfinished" />
+        <translation>Die Endpunkte sind</translation>
     </message>
     <message>
         <source>Length of the ruler line in {unit}</source>
-        <translation type="unfinished" />
+        <translation>Länge der Linie am Lineal in {unit}</translation>
     </message>
     <message>
         <source>Standard uncertainty of that length</source>
-        <translation type="unfinished" />
+        <translation>Standardunsicherheit dieser Länge</translation>
     </message>
     <message>
         <source>Length of the ruler line</source>
-        <translation type="unfinished" />
+        <translation>Länge der Linie am Lineal</translation>
     </message>
     <message>
         <source>Next joint of “{name}”; Enter ends it.</source>
-        <translation type="unfinished" />
+        <translation>Nächster Knick von „{name}“; Enter beendet.</translation>
     </message>
     <message>
         <source>Other end of “{name}”.</source>
-        <translation type="unfinished" />
+        <translation>Anderes Ende von „{name}“.</translation>
     </message>
     <message>
         <source>Click both ends of “{name}”.</source>
-        <translation type="unfinished" />
+        <translation>Beide Enden von „{name}“ anklicken.</translation>
     </message>
     <message>
         <source>Enough repeats; more make it a little surer.</source>
-        <translation type="unfinished" />
+        <translation>Genug Wiederholungen; mehr machen es etwas sicherer.</translation>
     </message>
     <message>
         <source>{name}: {lengths} px ({n} of {enough})</source>
-        <translation type="unfinished" />
+        <translation>{name}: {lengths} px ({n} von {enough})</translation>
     </message>
 </context>
 <context>
@@ -748,117 +748,117 @@
     <name>LookPanel</name>
     <message>
         <source>What to mark</source>
-        <translation type="unfinished" />
+        <translation>Was markiert wird</translation>
     </message>
     <message>
         <source>The neutral thing is</source>
-        <translation type="unfinished" />
+        <translation>Das Neutrale ist</translation>
     </message>
     <message>
         <source>Moulted within the last days</source>
-        <translation type="unfinished" />
+        <translation>In den letzten Tagen gehäutet</translation>
     </message>
     <message>
         <source>Patch</source>
-        <translation type="unfinished" />
+        <translation>Fleck</translation>
     </message>
     <message>
         <source>Neutral thing</source>
-        <translation type="unfinished" />
+        <translation>Neutrales</translation>
     </message>
     <message>
         <source>Drag a box over an even patch of the part.</source>
-        <translation type="unfinished" />
+        <translation>Einen Kasten über einen gleichmäßigen Fleck des Teils ziehen.</translation>
     </message>
     <message>
         <source>Drag a box over the part the drawings show.</source>
-        <translation type="unfinished" />
+        <translation>Einen Kasten über das Teil ziehen, das die Zeichnungen zeigen.</translation>
     </message>
     <message>
         <source>Now drag a box over something grey or white in the same light.</source>
-        <translation type="unfinished" />
+        <translation>Jetzt einen Kasten über etwas Graues oder Weißes im selben Licht ziehen.</translation>
     </message>
     <message>
         <source>Say below which state it is; the picture does not decide.</source>
-        <translation type="unfinished" />
+        <translation>Sagen Sie unten, welcher Zustand es ist; das Bild entscheidet nicht.</translation>
     </message>
     <message>
         <source>Sharp and lit well enough to show granules and hairs.</source>
-        <translation type="unfinished" />
+        <translation>Scharf und hell genug, um Körnchen und Haare zu zeigen.</translation>
     </message>
     <message>
         <source>This patch cannot show a fine surface:</source>
-        <translation type="unfinished" />
+        <translation>Dieser Fleck kann keine feine Oberfläche zeigen:</translation>
     </message>
     <message>
         <source>Nearest: “{state}”, {distance} away.</source>
-        <translation type="unfinished" />
+        <translation>Am nächsten: „{state}“, Abstand {distance}.</translation>
     </message>
     <message>
         <source>No state is clearly nearest; the colour alone does not decide.</source>
-        <translation type="unfinished" />
+        <translation>Kein Zustand ist deutlich am nächsten; die Farbe allein entscheidet nicht.</translation>
     </message>
 </context>
 <context>
     <name>LotPanel</name>
     <message>
         <source>Animals in the lot</source>
-        <translation type="unfinished" />
+        <translation>Tiere in der Lieferung</translation>
     </message>
     <message>
         <source>Wrong ones you are ready to miss, %</source>
-        <translation type="unfinished" />
+        <translation>Falsche, die Ihnen entgehen dürfen, %</translation>
     </message>
     <message>
         <source>How sure you want to be, %</source>
-        <translation type="unfinished" />
+        <translation>Wie sicher Sie sein wollen, %</translation>
     </message>
     <message>
         <source>Looked at so far</source>
-        <translation type="unfinished" />
+        <translation>Bisher angesehen</translation>
     </message>
     <message>
         <source>Wrong among them</source>
-        <translation type="unfinished" />
+        <translation>Falsche darunter</translation>
     </message>
     <message>
         <source>How many of a lot to look at</source>
-        <translation type="unfinished" />
+        <translation>Wie viele einer Lieferung anzusehen sind</translation>
     </message>
     <message>
         <source>Write the size of the lot (1 to {most}) and both shares.</source>
-        <translation type="unfinished" />
+        <translation>Schreiben Sie die Größe der Lieferung (1 bis {most}) und beide Anteile.</translation>
     </message>
     <message>
         <source>No more can be wrong than were looked at, nor looked at than there are.</source>
-        <translation type="unfinished" />
+        <translation>Es können nicht mehr falsch sein als angesehen wurden, und nicht mehr angesehen als da sind.</translation>
     </message>
     <message>
         <source>Look at {n} of the {lot}.</source>
-        <translation type="unfinished" />
+        <translation>Sehen Sie {n} der {lot} an.</translation>
     </message>
     <message>
         <source>Pick them blindly, from the whole lot. If {wrong} or more of the {lot} were wrong, a look at {n} would miss them all in at most {chance} of such picks. So when all {n} are right, you may say with {sure} % confidence: no more than {allowed} are wrong.</source>
-        <translation type="unfinished" />
+        <translation>Greifen Sie blind aus der ganzen Lieferung. Wären {wrong} oder mehr der {lot} falsch, so entgingen sie einem Blick auf {n} alle in höchstens {chance} solcher Griffe. Sind also alle {n} richtig, so dürfen Sie mit {sure} % Sicherheit sagen: Nicht mehr als {allowed} sind falsch.</translation>
     </message>
     <message>
         <source>After a look, write what it showed: it says what may be left.</source>
-        <translation type="unfinished" />
+        <translation>Schreiben Sie nach dem Ansehen, was es ergab: Es sagt, was noch übrig sein kann.</translation>
     </message>
     <message>
         <source>{found} wrong among {looked}: with {sure} % confidence no more than {most} of the {lot} are wrong, those found included.</source>
-        <translation type="unfinished" />
+        <translation>{found} falsch unter {looked}: mit {sure} % Sicherheit sind nicht mehr als {most} der {lot} falsch, die gefundenen eingerechnet.</translation>
     </message>
 </context>
 <context>
     <name>NamingView</name>
     <message>
         <source>Cannot tell</source>
-        <translation type="unfinished" />
+        <translation>Nicht zu sagen</translation>
     </message>
     <message>
         <source>No drawing</source>
-        <translation type="unfinished" />
+        <translation>Keine Zeichnung</translation>
     </message>
 </context>
 <context>
@@ -955,79 +955,79 @@
     <name>PeoplePage</name>
     <message>
         <source>Everybody who has practised</source>
-        <translation type="unfinished" />
+        <translation>Alle, die geübt haben</translation>
     </message>
     <message>
         <source>How far people agree</source>
-        <translation type="unfinished" />
+        <translation>Wie weit man übereinstimmt</translation>
     </message>
     <message>
         <source>What is misread how often</source>
-        <translation type="unfinished" />
+        <translation>Was wie oft falsch gelesen wird</translation>
     </message>
     <message>
         <source>Look at this person</source>
-        <translation type="unfinished" />
+        <translation>Diese Person ansehen</translation>
     </message>
     <message>
         <source>Write the attestation</source>
-        <translation type="unfinished" />
+        <translation>Bescheinigung schreiben</translation>
     </message>
     <message>
         <source>Adding up …</source>
-        <translation type="unfinished" />
+        <translation>Wird zusammengezählt …</translation>
     </message>
     <message>
         <source>Nobody has practised with this key yet.</source>
-        <translation type="unfinished" />
+        <translation>Mit diesem Schlüssel hat noch niemand geübt.</translation>
     </message>
     <message>
         <source>With the key “{key}”.</source>
-        <translation type="unfinished" />
+        <translation>Mit dem Schlüssel „{key}“.</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished" />
+        <translation>Person</translation>
     </message>
     <message>
         <source>Pictures</source>
-        <translation type="unfinished" />
+        <translation>Bilder</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished" />
+        <translation>Richtig</translation>
     </message>
     <message>
         <source>Pairs told apart</source>
-        <translation type="unfinished" />
+        <translation>Unterschiedene Paare</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished" />
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished" />
+        <translation>Zuletzt</translation>
     </message>
     <message>
         <source>Weakest</source>
-        <translation type="unfinished" />
+        <translation>Am schwächsten</translation>
     </message>
     <message>
         <source>Two people</source>
-        <translation type="unfinished" />
+        <translation>Zwei Personen</translation>
     </message>
     <message>
         <source>Same pictures</source>
-        <translation type="unfinished" />
+        <translation>Gleiche Bilder</translation>
     </message>
     <message>
         <source>Same answer</source>
-        <translation type="unfinished" />
+        <translation>Gleiche Antwort</translation>
     </message>
     <message>
         <source>Kappa (Cohen)</source>
-        <translation type="unfinished" />
+        <translation>Kappa (Cohen)</translation>
     </message>
     <message>
         <source>Character</source>
@@ -1035,50 +1035,50 @@
     </message>
     <message>
         <source>Answers</source>
-        <translation type="unfinished" />
+        <translation>Antworten</translation>
     </message>
     <message>
         <source>Wrong</source>
-        <translation type="unfinished" />
+        <translation>Falsch</translation>
     </message>
     <message>
         <source>The key says</source>
-        <translation type="unfinished" />
+        <translation>Der Schlüssel sagt</translation>
     </message>
     <message>
         <source>Offered to the author</source>
-        <translation type="unfinished" />
+        <translation>Dem Autor angeboten</translation>
     </message>
     <message>
         <source>Most often</source>
-        <translation type="unfinished" />
+        <translation>Am häufigsten</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished" />
+        <translation>Alle</translation>
     </message>
     <message>
         <source>How far people agree on the same pictures</source>
-        <translation type="unfinished" />
+        <translation>Wie weit man bei gleichen Bildern übereinstimmt</translation>
     </message>
     <message>
         <source>What people misread, on drawings</source>
-        <translation type="unfinished" />
+        <translation>Was auf Zeichnungen falsch gelesen wird</translation>
     </message>
     <message>
         <source>The author of the key can take an offered rate over in the workshop. The first three answers of each person to a character are left out; an offer takes 30 answers and leans towards the rate in the key.</source>
-        <translation type="unfinished" />
+        <translation>Der Autor des Schlüssels kann eine angebotene Rate in der Werkstatt übernehmen. Die ersten drei Antworten jeder Person zu einem Merkmal zählen nicht; ein Angebot braucht 30 Antworten und neigt zur Rate im Schlüssel.</translation>
     </message>
 </context>
 <context>
     <name>PhotoBar</name>
     <message>
         <source>Whole</source>
-        <translation type="unfinished" />
+        <translation>Ganz</translation>
     </message>
     <message>
         <source>Magnifier</source>
-        <translation type="unfinished" />
+        <translation>Lupe</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -1090,34 +1090,34 @@
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished" />
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished" />
+        <translation>Größer</translation>
     </message>
     <message>
         <source>The whole picture</source>
-        <translation type="unfinished" />
+        <translation>Das ganze Bild</translation>
     </message>
     <message>
         <source>Magnifier at the cursor</source>
-        <translation type="unfinished" />
+        <translation>Lupe am Zeiger</translation>
     </message>
 </context>
 <context>
     <name>PhotoCanvas</name>
     <message>
         <source>Picture</source>
-        <translation type="unfinished" />
+        <translation>Bild</translation>
     </message>
     <message>
         <source>At {x}, {y} pixels.</source>
-        <translation type="unfinished" />
+        <translation>Bei {x}, {y} Pixel.</translation>
     </message>
     <message>
         <source>{n} points drawn.</source>
-        <translation type="unfinished" />
+        <translation>{n} Punkte gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -1129,25 +1129,28 @@
     <message>
         <source>The file of this picture is missing.
 A number noted from it stands.</source>
-        <translation type="unfinished" />
+        <translation>Die Datei dieses Bildes fehlt.
+Eine daraus notierte Zahl bleibt stehen.</translation>
     </message>
     <message>
         <source>The file of this picture is damaged.
 A number noted from it stands.</source>
-        <translation type="unfinished" />
+        <translation>Die Datei dieses Bildes ist beschädigt.
+Eine daraus notierte Zahl bleibt stehen.</translation>
     </message>
     <message>
         <source>Drag a picture here, paste one, or choose a file.
 Place, time and owner are taken off what is kept.</source>
-        <translation type="unfinished" />
+        <translation>Ein Bild hierher ziehen, einfügen oder eine Datei wählen.
+Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Add a picture …</source>
-        <translation type="unfinished" />
+        <translation>Bild hinzufügen …</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished" />
+        <translation>Einfügen</translation>
     </message>
     <message>
         <source>Compare</source>
@@ -1162,97 +1165,97 @@ Place, time and owner are taken off what is kept.</source>
     <name>PhotoTool</name>
     <message>
         <source>The pasted picture</source>
-        <translation type="unfinished" />
+        <translation>Das eingefügte Bild</translation>
     </message>
     <message>
         <source>Reading …</source>
-        <translation type="unfinished" />
+        <translation>Wird gelesen …</translation>
     </message>
     <message>
         <source>Add pictures</source>
-        <translation type="unfinished" />
+        <translation>Bilder hinzufügen</translation>
     </message>
 </context>
 <context>
     <name>Plate</name>
     <message>
         <source>Being drawn …</source>
-        <translation type="unfinished" />
+        <translation>Wird gezeichnet …</translation>
     </message>
 </context>
 <context>
     <name>ProgressPage</name>
     <message>
         <source>Write the attestation</source>
-        <translation type="unfinished" />
+        <translation>Bescheinigung schreiben</translation>
     </message>
     <message>
         <source>Open it</source>
-        <translation type="unfinished" />
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Share right by exercise</source>
-        <translation type="unfinished" />
+        <translation>Anteil richtig nach Übung</translation>
     </message>
     <message>
         <source>Pairs told apart</source>
-        <translation type="unfinished" />
+        <translation>Unterschiedene Paare</translation>
     </message>
     <message>
         <source>Characters read rightly</source>
-        <translation type="unfinished" />
+        <translation>Richtig gelesene Merkmale</translation>
     </message>
     <message>
         <source>Share right over time</source>
-        <translation type="unfinished" />
+        <translation>Anteil richtig im Lauf der Zeit</translation>
     </message>
     <message>
         <source>Which confusions</source>
-        <translation type="unfinished" />
+        <translation>Welche Verwechslungen</translation>
     </message>
     <message>
         <source>What {person} has shown</source>
-        <translation type="unfinished" />
+        <translation>Was {person} gezeigt hat</translation>
     </message>
     <message>
         <source>Adding up …</source>
-        <translation type="unfinished" />
+        <translation>Wird zusammengezählt …</translation>
     </message>
     <message>
         <source>No answers with this key yet.</source>
-        <translation type="unfinished" />
+        <translation>Noch keine Antworten mit diesem Schlüssel.</translation>
     </message>
     <message>
         <source>{n} pictures of the key “{title}”. Lines are 95 % intervals (Wilson).</source>
-        <translation type="unfinished" />
+        <translation>{n} Bilder des Schlüssels „{title}“. Linien sind 95-%-Intervalle (Wilson).</translation>
     </message>
     <message>
         <source>{right} of {n}</source>
-        <translation type="unfinished" />
+        <translation>{right} von {n}</translation>
     </message>
     <message>
         <source>A pair counts as told apart when its line begins at {share} or above; that takes {n} right decisions without a mistake. The latest 60 of each pair count.</source>
-        <translation type="unfinished" />
+        <translation>Ein Paar gilt als unterschieden, wenn seine Linie bei {share} oder darüber beginnt; das braucht {n} richtige Entscheidungen ohne Fehler. Es zählen die letzten 60 jedes Paares.</translation>
     </message>
     <message>
         <source>{n} wrong</source>
-        <translation type="unfinished" />
+        <translation>{n} falsch</translation>
     </message>
     <message>
         <source>Taxa, in pairs</source>
-        <translation type="unfinished" />
+        <translation>Taxa, paarweise</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished" />
+        <translation>Im Lauf der Zeit</translation>
     </message>
     <message>
         <source>Characters read rightly, weakest first</source>
-        <translation type="unfinished" />
+        <translation>Richtig gelesene Merkmale, schwächste zuerst</translation>
     </message>
     <message>
         <source>What was there (rows), and what was said (columns)</source>
-        <translation type="unfinished" />
+        <translation>Was da war (Zeilen), und was gesagt wurde (Spalten)</translation>
     </message>
 </context>
 <context>
@@ -1267,6 +1270,10 @@ Place, time and owner are taken off what is kept.</source>
     <message>
         <source>Why now</source>
         <translation>Warum jetzt</translation>
+    </message>
+    <message>
+        <source>Chosen for: {aim}</source>
+        <translation>Gewählt für: {aim}</translation>
     </message>
     <message>
         <source>Nothing is left to ask now.</source>
@@ -1309,15 +1316,15 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished" />
+        <translation>Tisch</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished" />
+        <translation>Akten</translation>
     </message>
     <message>
         <source>Drill</source>
-        <translation type="unfinished" />
+        <translation>Übung</translation>
     </message>
     <message>
         <source>no label yet</source>
@@ -1335,43 +1342,43 @@ Place, time and owner are taken off what is kept.</source>
     <name>RatesPage</name>
     <message>
         <source>Share of contradicted labels, by label</source>
-        <translation type="unfinished" />
+        <translation>Anteil widerlegter Etiketten, nach Etikett</translation>
     </message>
     <message>
         <source>Share of contradicted labels, by supplier</source>
-        <translation type="unfinished" />
+        <translation>Anteil widerlegter Etiketten, nach Lieferant</translation>
     </message>
     <message>
         <source>Share of contradicted labels, by month</source>
-        <translation type="unfinished" />
+        <translation>Anteil widerlegter Etiketten, nach Monat</translation>
     </message>
     <message>
         <source>By label</source>
-        <translation type="unfinished" />
+        <translation>Nach Etikett</translation>
     </message>
     <message>
         <source>By supplier</source>
-        <translation type="unfinished" />
+        <translation>Nach Lieferant</translation>
     </message>
     <message>
         <source>By month of arrival</source>
-        <translation type="unfinished" />
+        <translation>Nach Monat der Ankunft</translation>
     </message>
     <message>
         <source>No case has a verdict on its label yet; here they will be counted.</source>
-        <translation type="unfinished" />
+        <translation>Noch hat kein Fall ein Urteil über sein Etikett; hier werden sie gezählt.</translation>
     </message>
     <message>
         <source>Share of animals whose label was contradicted, among those whose verdict says whether the label was right. Lines are 95 % intervals (Wilson): a long line means too few animals to blame anybody. Animals that were checked because they looked wrong push a rate up.</source>
-        <translation type="unfinished" />
+        <translation>Anteil der Tiere, deren Etikett widerlegt wurde, unter denen, deren Urteil sagt, ob es stimmte. Linien sind 95-%-Intervalle (Wilson): Eine lange Linie heißt, es sind zu wenige Tiere, um jemanden zu beschuldigen. Tiere, die geprüft wurden, weil sie falsch aussahen, treiben die Rate hoch.</translation>
     </message>
     <message>
         <source>{wrong} of {n}</source>
-        <translation type="unfinished" />
+        <translation>{wrong} von {n}</translation>
     </message>
     <message>
         <source>not told</source>
-        <translation type="unfinished" />
+        <translation>nicht genannt</translation>
     </message>
 </context>
 <context>
@@ -1500,105 +1507,105 @@ Place, time and owner are taken off what is kept.</source>
     <name>RecordsCase</name>
     <message>
         <source>The chosen case</source>
-        <translation type="unfinished" />
+        <translation>Der gewählte Fall</translation>
     </message>
     <message>
         <source>Open at the bench</source>
-        <translation type="unfinished" />
+        <translation>Am Tisch öffnen</translation>
     </message>
     <message>
         <source>Rationale again</source>
-        <translation type="unfinished" />
+        <translation>Begründung erneut</translation>
     </message>
     <message>
         <source>Export …</source>
-        <translation type="unfinished" />
+        <translation>Ausgeben …</translation>
     </message>
     <message>
         <source>Write the rationale of this case again, as PDF and JSON</source>
-        <translation type="unfinished" />
+        <translation>Die Begründung dieses Falls erneut schreiben, als PDF und JSON</translation>
     </message>
     <message>
         <source>Write the corrected shop label as PDF</source>
-        <translation type="unfinished" />
+        <translation>Das berichtigte Etikett als PDF schreiben</translation>
     </message>
     <message>
         <source>Write the selected cases as a Darwin Core Archive</source>
-        <translation type="unfinished" />
+        <translation>Die gewählten Fälle als Darwin-Core-Archiv schreiben</translation>
     </message>
     <message>
         <source>Take a buyer's reference out of the whole book</source>
-        <translation type="unfinished" />
+        <translation>Den Hinweis auf einen Käufer aus dem ganzen Buch nehmen</translation>
     </message>
     <message>
         <source>Shop label …</source>
-        <translation type="unfinished" />
+        <translation>Etikett …</translation>
     </message>
     <message>
         <source>Attach sale …</source>
-        <translation type="unfinished" />
+        <translation>Verkauf anhängen …</translation>
     </message>
     <message>
         <source>Erase buyer …</source>
-        <translation type="unfinished" />
+        <translation>Käufer löschen …</translation>
     </message>
 </context>
 <context>
     <name>RecordsDeeds</name>
     <message>
         <source>not stated</source>
-        <translation type="unfinished" />
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Written and noted in the record: {pdf} and {data}, in {folder}.</source>
-        <translation type="unfinished" />
+        <translation>Geschrieben und in der Akte vermerkt: {pdf} und {data}, in {folder}.</translation>
     </message>
     <message>
         <source>Shop label written: {file}</source>
-        <translation type="unfinished" />
+        <translation>Etikett geschrieben: {file}</translation>
     </message>
     <message>
         <source>One case is written to {file}; its buyer is not in it.</source>
-        <translation type="unfinished" />
+        <translation>Ein Fall steht in {file}; sein Käufer steht nicht darin.</translation>
     </message>
     <message>
         <source>{n} cases are written to {file}; buyers are not in it.</source>
-        <translation type="unfinished" />
+        <translation>{n} Fälle stehen in {file}; Käufer stehen nicht darin.</translation>
     </message>
     <message>
         <source>Sale {number} is attached.</source>
-        <translation type="unfinished" />
+        <translation>Verkauf {number} ist angehängt.</translation>
     </message>
     <message>
         <source>No sale names that buyer; check how the reference was written.</source>
-        <translation type="unfinished" />
+        <translation>Kein Verkauf nennt diesen Käufer; prüfen Sie, wie der Hinweis geschrieben wurde.</translation>
     </message>
     <message>
         <source>Erased. Sales that named the buyer: {sales}; backups: {backups}.</source>
-        <translation type="unfinished" />
+        <translation>Gelöscht. Verkäufe, die den Käufer nannten: {sales}; Sicherungen: {backups}.</translation>
     </message>
     <message>
         <source>Remarks or papers of these cases still name the buyer: {cases}.</source>
-        <translation type="unfinished" />
+        <translation>Bemerkungen oder Papiere dieser Fälle nennen den Käufer noch: {cases}.</translation>
     </message>
     <message>
         <source>Delete these copies, which could not be cleaned: {files}.</source>
-        <translation type="unfinished" />
+        <translation>Löschen Sie diese Kopien, die nicht bereinigt werden konnten: {files}.</translation>
     </message>
 </context>
 <context>
     <name>RecordsList</name>
     <message>
         <source>Recorded cases</source>
-        <translation type="unfinished" />
+        <translation>Aufgezeichnete Fälle</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished" />
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation type="unfinished" />
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -1610,38 +1617,38 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished" />
+        <translation>Name</translation>
     </message>
 </context>
 <context>
     <name>RecordsSearch</name>
     <message>
         <source>Search the records</source>
-        <translation type="unfinished" />
+        <translation>Die Akten durchsuchen</translation>
     </message>
     <message>
         <source>Label, name, supplier, remark, sale number …  ({key})</source>
-        <translation type="unfinished" />
+        <translation>Etikett, Name, Lieferant, Bemerkung, Verkauf …  ({key})</translation>
     </message>
     <message>
         <source>Where the words stand</source>
-        <translation type="unfinished" />
+        <translation>Wo die Wörter stehen</translation>
     </message>
     <message>
         <source>anywhere</source>
-        <translation type="unfinished" />
+        <translation>irgendwo</translation>
     </message>
     <message>
         <source>label</source>
-        <translation type="unfinished" />
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished" />
+        <translation>Name</translation>
     </message>
     <message>
         <source>supplier</source>
-        <translation type="unfinished" />
+        <translation>Lieferant</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -1649,46 +1656,46 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>any verdict</source>
-        <translation type="unfinished" />
+        <translation>jedes Urteil</translation>
     </message>
     <message>
         <source>from day</source>
-        <translation type="unfinished" />
+        <translation>ab Tag</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished" />
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>to day</source>
-        <translation type="unfinished" />
+        <translation>bis Tag</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished" />
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>{name}, such as 2026-03-12</source>
-        <translation type="unfinished" />
+        <translation>{name}, etwa 2026-03-12</translation>
     </message>
     <message>
         <source>“{day}” is no day yet; write it as 2026-03-12.</source>
-        <translation type="unfinished" />
+        <translation>„{day}“ ist noch kein Tag; schreiben Sie ihn wie 2026-03-12.</translation>
     </message>
 </context>
 <context>
     <name>RecordsView</name>
     <message>
         <source>Part of the records</source>
-        <translation type="unfinished" />
+        <translation>Teil der Akten</translation>
     </message>
     <message>
         <source>The key has changed since this case was judged. Press again to judge it with the key in hand; that adds a revision, and nothing is overwritten.</source>
-        <translation type="unfinished" />
+        <translation>Der Schlüssel hat sich seit dem Urteil über diesen Fall geändert. Noch einmal drücken, um ihn mit dem jetzigen Schlüssel zu beurteilen; das fügt eine Fassung hinzu, überschrieben wird nichts.</translation>
     </message>
     <message>
         <source>What the labels turn out to be</source>
-        <translation type="unfinished" />
+        <translation>Als was die Etiketten sich erweisen</translation>
     </message>
     <message>
         <source>Cases</source>
@@ -1696,7 +1703,7 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished" />
+        <translation>Akten</translation>
     </message>
     <message>
         <source>Writing …</source>
@@ -1704,93 +1711,93 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Where to write</source>
-        <translation type="unfinished" />
+        <translation>Wohin geschrieben wird</translation>
     </message>
     <message>
         <source>The {n} cases worked on last; add a word to see others.</source>
-        <translation type="unfinished" />
+        <translation>Die {n} zuletzt bearbeiteten Fälle; ein Wort dazu zeigt andere.</translation>
     </message>
     <message>
         <source>{n} cases, the one worked on last on top.</source>
-        <translation type="unfinished" />
+        <translation>{n} Fälle, der zuletzt bearbeitete oben.</translation>
     </message>
     <message>
         <source>No case is recorded yet; what is looked at on the bench appears here.</source>
-        <translation type="unfinished" />
+        <translation>Noch kein Fall ist aufgezeichnet; was am Tisch angesehen wird, erscheint hier.</translation>
     </message>
     <message>
         <source>No case has that. Try fewer words, or only the beginnings of words.</source>
-        <translation type="unfinished" />
+        <translation>Kein Fall hat das. Versuchen Sie weniger Wörter oder nur Wortanfänge.</translation>
     </message>
     <message>
         <source>One case.</source>
-        <translation type="unfinished" />
+        <translation>Ein Fall.</translation>
     </message>
 </context>
 <context>
     <name>ResultCard</name>
     <message>
         <source>Use this number</source>
-        <translation type="unfinished" />
+        <translation>Diese Zahl nehmen</translation>
     </message>
     <message>
         <source>Uncertain because of: {causes}.</source>
-        <translation type="unfinished" />
+        <translation>Unsicher wegen: {causes}.</translation>
     </message>
     <message>
         <source>The repeats differ more than such end points should; check each line.</source>
-        <translation type="unfinished" />
+        <translation>Die Wiederholungen weichen mehr ab, als es solche Endpunkte sollten; prüfen Sie jede Linie.</translation>
     </message>
     <message>
         <source>No picture yet</source>
-        <translation type="unfinished" />
+        <translation>Noch kein Bild</translation>
     </message>
     <message>
         <source>Nothing counted yet</source>
-        <translation type="unfinished" />
+        <translation>Noch nichts gezählt</translation>
     </message>
     <message>
         <source>How long is the ruler line?</source>
-        <translation type="unfinished" />
+        <translation>Wie lang ist die Linie am Lineal?</translation>
     </message>
     <message>
         <source>Both lines are needed</source>
-        <translation type="unfinished" />
+        <translation>Beide Linien werden gebraucht</translation>
     </message>
     <message>
         <source>The key never reckons with less than ± {number} here: people differ about end points.</source>
-        <translation type="unfinished" />
+        <translation>Der Schlüssel rechnet hier nie mit weniger als ± {number}: Über Endpunkte ist man verschiedener Meinung.</translation>
     </message>
 </context>
 <context>
     <name>SaleDialog</name>
     <message>
         <source>The same number again corrects the sale that was noted before.</source>
-        <translation type="unfinished" />
+        <translation>Dieselbe Nummer noch einmal berichtigt den früher notierten Verkauf.</translation>
     </message>
     <message>
         <source>Attach a sale</source>
-        <translation type="unfinished" />
+        <translation>Einen Verkauf anhängen</translation>
     </message>
     <message>
         <source>Number of the sale in the till</source>
-        <translation type="unfinished" />
+        <translation>Nummer des Verkaufs in der Kasse</translation>
     </message>
     <message>
         <source>Date, such as 2026-03-12</source>
-        <translation type="unfinished" />
+        <translation>Datum, etwa 2026-03-12</translation>
     </message>
     <message>
         <source>Price, with its currency</source>
-        <translation type="unfinished" />
+        <translation>Preis, mit Währung</translation>
     </message>
     <message>
         <source>Reference to the buyer (optional, can be erased)</source>
-        <translation type="unfinished" />
+        <translation>Hinweis auf den Käufer (freiwillig, löschbar)</translation>
     </message>
     <message>
         <source>Remark (cannot be erased: name nobody here)</source>
-        <translation type="unfinished" />
+        <translation>Bemerkung (nicht löschbar: hier niemanden nennen)</translation>
     </message>
 </context>
 <context>
@@ -1808,63 +1815,63 @@ Place, time and owner are taken off what is kept.</source>
     <name>StartPage</name>
     <message>
         <source>Who practises</source>
-        <translation type="unfinished" />
+        <translation>Wer übt</translation>
     </message>
     <message>
         <source>Key to practise with</source>
-        <translation type="unfinished" />
+        <translation>Schlüssel zum Üben</translation>
     </message>
     <message>
         <source>Somebody new: initials</source>
-        <translation type="unfinished" />
+        <translation>Jemand Neues: Kürzel</translation>
     </message>
     <message>
         <source>Initials or alias of somebody new</source>
-        <translation type="unfinished" />
+        <translation>Kürzel oder Deckname von jemand Neuem</translation>
     </message>
     <message>
         <source>Practise as this</source>
-        <translation type="unfinished" />
+        <translation>So üben</translation>
     </message>
     <message>
         <source>Begin with what is due</source>
-        <translation type="unfinished" />
+        <translation>Mit dem Fälligen anfangen</translation>
     </message>
     <message>
         <source>Share right over time</source>
-        <translation type="unfinished" />
+        <translation>Anteil richtig im Lauf der Zeit</translation>
     </message>
     <message>
         <source>Say who practises: initials or an alias are enough.</source>
-        <translation type="unfinished" />
+        <translation>Sagen Sie, wer übt: Kürzel oder Deckname genügen.</translation>
     </message>
     <message>
         <source>Looking up what is due …</source>
-        <translation type="unfinished" />
+        <translation>Es wird nachgesehen, was fällig ist …</translation>
     </message>
     <message>
         <source>No picture comes twice. Esc ends at any time; every answer is kept.</source>
-        <translation type="unfinished" />
+        <translation>Kein Bild kommt zweimal. Esc beendet jederzeit; jede Antwort bleibt.</translation>
     </message>
     <message>
         <source>All done for now.</source>
-        <translation type="unfinished" />
+        <translation>Für jetzt alles getan.</translation>
     </message>
     <message>
         <source>Just now: {right} of {n} right.</source>
-        <translation type="unfinished" />
+        <translation>Eben: {right} von {n} richtig.</translation>
     </message>
     <message>
         <source>{name}: {wrong} of {n} wrong</source>
-        <translation type="unfinished" />
+        <translation>{name}: {wrong} von {n} falsch</translation>
     </message>
     <message>
         <source>Nothing stands out so far.</source>
-        <translation type="unfinished" />
+        <translation>Bisher fällt nichts auf.</translation>
     </message>
     <message>
         <source>Where you go wrong most</source>
-        <translation type="unfinished" />
+        <translation>Wo Sie am meisten irren</translation>
     </message>
 </context>
 <context>
@@ -1910,7 +1917,7 @@ Place, time and owner are taken off what is kept.</source>
     <name>StateStrip</name>
     <message>
         <source>The patch</source>
-        <translation type="unfinished" />
+        <translation>Der Fleck</translation>
     </message>
     <message>
         <source>Note it</source>
@@ -1918,22 +1925,22 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Which state is it?</source>
-        <translation type="unfinished" />
+        <translation>Welcher Zustand ist es?</translation>
     </message>
     <message>
         <source>Several: one of these.</source>
-        <translation type="unfinished" />
+        <translation>Mehrere: einer davon.</translation>
     </message>
 </context>
 <context>
     <name>Tag</name>
     <message>
         <source>The label says: {text}</source>
-        <translation type="unfinished" />
+        <translation>Auf dem Etikett steht: {text}</translation>
     </message>
     <message>
         <source>Sold as</source>
-        <translation type="unfinished" />
+        <translation>Verkauft als</translation>
     </message>
     <message>
         <source>The label</source>
@@ -1959,27 +1966,27 @@ Place, time and owner are taken off what is kept.</source>
     <name>TellingView</name>
     <message>
         <source>{one} or {other}?</source>
-        <translation type="unfinished" />
+        <translation>{one} oder {other}?</translation>
     </message>
     <message>
         <source>No portrait in this key</source>
-        <translation type="unfinished" />
+        <translation>Kein Bild in diesem Schlüssel</translation>
     </message>
     <message>
         <source>What do you look at first?</source>
-        <translation type="unfinished" />
+        <translation>Was sehen Sie zuerst an?</translation>
     </message>
     <message>
         <source>Right, that tells nothing. What do you look at instead?</source>
-        <translation type="unfinished" />
+        <translation>Richtig, das sagt nichts. Was sehen Sie stattdessen an?</translation>
     </message>
     <message>
         <source>{name}: which is it?</source>
-        <translation type="unfinished" />
+        <translation>{name}: Was ist es?</translation>
     </message>
     <message>
         <source>This does not tell them apart</source>
-        <translation type="unfinished" />
+        <translation>Das unterscheidet sie nicht</translation>
     </message>
 </context>
 <context>
@@ -1993,19 +2000,19 @@ Place, time and owner are taken off what is kept.</source>
     <name>Thumbs</name>
     <message>
         <source>Pictures of this case</source>
-        <translation type="unfinished" />
+        <translation>Bilder dieses Falls</translation>
     </message>
     <message>
         <source>Picture {n}: its file is missing</source>
-        <translation type="unfinished" />
+        <translation>Bild {n}: Die Datei fehlt</translation>
     </message>
     <message>
         <source>Picture {n}: its file is damaged</source>
-        <translation type="unfinished" />
+        <translation>Bild {n}: Die Datei ist beschädigt</translation>
     </message>
     <message>
         <source>Picture {n}</source>
-        <translation type="unfinished" />
+        <translation>Bild {n}</translation>
     </message>
 </context>
 <context>
@@ -2085,7 +2092,7 @@ Place, time and owner are taken off what is kept.</source>
     <name>_Asking</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished" />
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -2192,27 +2199,27 @@ Place, time and owner are taken off what is kept.</source>
     </message>
     <message>
         <source>Measure or look on a photo</source>
-        <translation type="unfinished" />
+        <translation>Auf einem Foto messen oder nachsehen</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished" />
+        <translation>Tisch</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished" />
+        <translation>Akten</translation>
     </message>
     <message>
         <source>Drill</source>
-        <translation type="unfinished" />
+        <translation>Übung</translation>
     </message>
     <message>
         <source>Manual</source>
-        <translation type="unfinished" />
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>About idkey</source>
-        <translation type="unfinished" />
+        <translation>Über idkey</translation>
     </message>
     <message>
         <source>Larger text</source>
@@ -2255,127 +2262,127 @@ Place, time and owner are taken off what is kept.</source>
     <name>drill</name>
     <message>
         <source>Name the state</source>
-        <translation type="unfinished" />
+        <translation>Den Zustand nennen</translation>
     </message>
     <message>
         <source>Tell the pair apart</source>
-        <translation type="unfinished" />
+        <translation>Das Paar unterscheiden</translation>
     </message>
     <message>
         <source>Run a case</source>
-        <translation type="unfinished" />
+        <translation>Einen Fall führen</translation>
     </message>
     <message>
         <source>One figure, one character: what does it show?</source>
-        <translation type="unfinished" />
+        <translation>Ein Bild, ein Merkmal: Was zeigt es?</translation>
     </message>
     <message>
         <source>Two look-alikes: where do you look first, and which is it?</source>
-        <translation type="unfinished" />
+        <translation>Zwei Doppelgänger: Wo sehen Sie zuerst hin, und welcher ist es?</translation>
     </message>
     <message>
         <source>A whole animal under a label that may be wrong.</source>
-        <translation type="unfinished" />
+        <translation>Ein ganzes Tier unter einem Etikett, das falsch sein kann.</translation>
     </message>
     <message>
         <source>Nothing for today</source>
-        <translation type="unfinished" />
+        <translation>Nichts für heute</translation>
     </message>
     <message>
         <source>{n} to see again</source>
-        <translation type="unfinished" />
+        <translation>{n} wieder anzusehen</translation>
     </message>
     <message>
         <source>{n} new</source>
-        <translation type="unfinished" />
+        <translation>{n} neu</translation>
     </message>
     <message>
         <source>Nothing is waiting.</source>
-        <translation type="unfinished" />
+        <translation>Nichts wartet.</translation>
     </message>
     <message>
         <source>The next one is due at {hour}.</source>
-        <translation type="unfinished" />
+        <translation>Das nächste ist um {hour} fällig.</translation>
     </message>
     <message>
         <source>The next one is due tomorrow at {hour}.</source>
-        <translation type="unfinished" />
+        <translation>Das nächste ist morgen um {hour} fällig.</translation>
     </message>
     <message>
         <source>The next one is due in {n} days.</source>
-        <translation type="unfinished" />
+        <translation>Das nächste ist in {n} Tagen fällig.</translation>
     </message>
     <message>
         <source>cannot tell</source>
-        <translation type="unfinished" />
+        <translation>nicht zu sagen</translation>
     </message>
     <message>
         <source>Right: {truth}.</source>
-        <translation type="unfinished" />
+        <translation>Richtig: {truth}.</translation>
     </message>
     <message>
         <source>It can be seen here: {truth}.</source>
-        <translation type="unfinished" />
+        <translation>Es ist hier zu sehen: {truth}.</translation>
     </message>
     <message>
         <source>You read {said}; the plate shows {truth}.</source>
-        <translation type="unfinished" />
+        <translation>Sie lasen {said}; die Tafel zeigt {truth}.</translation>
     </message>
     <message>
         <source>One step off: you said “{said}”, and it shows “{truth}”.</source>
-        <translation type="unfinished" />
+        <translation>Einen Schritt daneben: Sie sagten „{said}“, und es zeigt „{truth}“.</translation>
     </message>
     <message>
         <source>You said “{said}”, and it shows “{truth}”.</source>
-        <translation type="unfinished" />
+        <translation>Sie sagten „{said}“, und es zeigt „{truth}“.</translation>
     </message>
     <message>
         <source>Right: {name}, and by the character that tells.</source>
-        <translation type="unfinished" />
+        <translation>Richtig: {name}, und am entscheidenden Merkmal.</translation>
     </message>
     <message>
         <source>Right: {name}. The shorter way: look at {tells} first.</source>
-        <translation type="unfinished" />
+        <translation>Richtig: {name}. Der kürzere Weg: zuerst {tells} ansehen.</translation>
     </message>
     <message>
         <source>It is {name}, but {looked} does not show that: it is the same on both, or the key does not know it. Look at {tells}.</source>
-        <translation type="unfinished" />
+        <translation>Es ist {name}, aber {looked} zeigt das nicht: Es ist bei beiden gleich, oder der Schlüssel kennt es nicht. Sehen Sie {tells} an.</translation>
     </message>
     <message>
         <source>It is {name}. What tells them apart is {tells}.</source>
-        <translation type="unfinished" />
+        <translation>Es ist {name}. Was sie unterscheidet, ist {tells}.</translation>
     </message>
     <message>
         <source>{tells} does tell them apart: this is {name}.</source>
-        <translation type="unfinished" />
+        <translation>{tells} unterscheidet sie doch: Das ist {name}.</translation>
     </message>
     <message>
         <source>Right. The findings carry exactly that: {carried}.</source>
-        <translation type="unfinished" />
+        <translation>Richtig. Genau das tragen die Befunde: {carried}.</translation>
     </message>
     <message>
         <source>Left open too soon: there was more to see that would have told something.</source>
-        <translation type="unfinished" />
+        <translation>Zu früh offen gelassen: Es gab noch mehr zu sehen, das etwas gesagt hätte.</translation>
     </message>
     <message>
         <source>More than was seen: you concluded “{said}”, and the findings leave it open.</source>
-        <translation type="unfinished" />
+        <translation>Mehr, als gesehen wurde: Sie schlossen auf „{said}“, und die Befunde lassen es offen.</translation>
     </message>
     <message>
         <source>It was decided already: the findings carry “{carried}”.</source>
-        <translation type="unfinished" />
+        <translation>Es war schon entschieden: Die Befunde tragen „{carried}“.</translation>
     </message>
     <message>
         <source>Your findings carry “{carried}”, but something was misread: the truth is “{truth}”.</source>
-        <translation type="unfinished" />
+        <translation>Ihre Befunde tragen „{carried}“, aber etwas wurde falsch gelesen: Richtig ist „{truth}“.</translation>
     </message>
     <message>
         <source>You concluded “{said}”; the findings carry “{carried}”.</source>
-        <translation type="unfinished" />
+        <translation>Sie schlossen auf „{said}“; die Befunde tragen „{carried}“.</translation>
     </message>
     <message>
         <source>{share} ({low} to {high})</source>
-        <translation type="unfinished" />
+        <translation>{share} ({low} bis {high})</translation>
     </message>
 </context>
 <context>
@@ -2432,170 +2439,170 @@ Place, time and owner are taken off what is kept.</source>
     <name>page</name>
     <message>
         <source>{right} of {n}</source>
-        <translation type="unfinished" />
+        <translation>{right} von {n}</translation>
     </message>
 </context>
 <context>
     <name>photo</name>
     <message>
         <source>Flat</source>
-        <translation type="unfinished" />
+        <translation>Flach</translation>
     </message>
     <message>
         <source>Slightly</source>
-        <translation type="unfinished" />
+        <translation>Leicht</translation>
     </message>
     <message>
         <source>Clearly</source>
-        <translation type="unfinished" />
+        <translation>Deutlich</translation>
     </message>
     <message>
         <source>Of 10 cm, one end would stand at most {mm} mm higher.</source>
-        <translation type="unfinished" />
+        <translation>Von 10 cm stünde ein Ende höchstens {mm} mm höher.</translation>
     </message>
     <message>
         <source>Of 10 cm, one end would stand 9 to {mm} mm higher.</source>
-        <translation type="unfinished" />
+        <translation>Von 10 cm stünde ein Ende 9 bis {mm} mm höher.</translation>
     </message>
     <message>
         <source>Of 10 cm, one end would stand 26 to {mm} mm higher.</source>
-        <translation type="unfinished" />
+        <translation>Von 10 cm stünde ein Ende 26 bis {mm} mm höher.</translation>
     </message>
     <message>
         <source>In one plane</source>
-        <translation type="unfinished" />
+        <translation>In einer Ebene</translation>
     </message>
     <message>
         <source>Apart</source>
-        <translation type="unfinished" />
+        <translation>Auseinander</translation>
     </message>
     <message>
         <source>They lie at different heights or lean differently: 5 % is allowed for.</source>
-        <translation type="unfinished" />
+        <translation>Sie liegen verschieden hoch oder neigen sich verschieden: 5 % werden eingerechnet.</translation>
     </message>
     <message>
         <source>The ruler lies at the height of the part and leans as it does.</source>
-        <translation type="unfinished" />
+        <translation>Das Lineal liegt auf der Höhe des Teils und neigt sich wie dieses.</translation>
     </message>
     <message>
         <source>Both lines lie on one flat part.</source>
-        <translation type="unfinished" />
+        <translation>Beide Linien liegen auf einem flachen Teil.</translation>
     </message>
     <message>
         <source>Sharp</source>
-        <translation type="unfinished" />
+        <translation>Scharf</translation>
     </message>
     <message>
         <source>Ordinary</source>
-        <translation type="unfinished" />
+        <translation>Gewöhnlich</translation>
     </message>
     <message>
         <source>Soft</source>
-        <translation type="unfinished" />
+        <translation>Weich</translation>
     </message>
     <message>
         <source>A click is held to be right to about ± {px} pixels.</source>
-        <translation type="unfinished" />
+        <translation>Ein Klick gilt als auf etwa ± {px} Pixel richtig.</translation>
     </message>
     <message>
         <source>Grey card (18 %)</source>
-        <translation type="unfinished" />
+        <translation>Graukarte (18 %)</translation>
     </message>
     <message>
         <source>White paper</source>
-        <translation type="unfinished" />
+        <translation>Weißes Papier</translation>
     </message>
     <message>
         <source>Other grey or white thing</source>
-        <translation type="unfinished" />
+        <translation>Anderes Graues oder Weißes</translation>
     </message>
     <message>
         <source>clicks</source>
-        <translation type="unfinished" />
+        <translation>Klicks</translation>
     </message>
     <message>
         <source>bends cut short</source>
-        <translation type="unfinished" />
+        <translation>abgekürzte Bögen</translation>
     </message>
     <message>
         <source>tilt and height</source>
-        <translation type="unfinished" />
+        <translation>Neigung und Höhe</translation>
     </message>
     <message>
         <source>the ruler</source>
-        <translation type="unfinished" />
+        <translation>das Lineal</translation>
     </message>
     <message>
         <source>From {low:g} to {high:g}, as the doubtful ones are counted</source>
-        <translation type="unfinished" />
+        <translation>Von {low:g} bis {high:g}, je nachdem, wie die zweifelhaften zählen</translation>
     </message>
     <message>
         <source>95 % interval: {low} to {high}</source>
-        <translation type="unfinished" />
+        <translation>95-%-Intervall: {low} bis {high}</translation>
     </message>
     <message>
         <source>The patch is blown out in places; mark a part without glare.</source>
-        <translation type="unfinished" />
+        <translation>Der Fleck ist stellenweise überstrahlt; markieren Sie ein Stück ohne Glanz.</translation>
     </message>
     <message>
         <source>The neutral thing is blown out; its colour cannot be read. Expose it less.</source>
-        <translation type="unfinished" />
+        <translation>Das Neutrale ist überstrahlt; seine Farbe ist nicht lesbar. Belichten Sie weniger.</translation>
     </message>
     <message>
         <source>The picture is too dark; colours of dark parts are mostly noise.</source>
-        <translation type="unfinished" />
+        <translation>Das Bild ist zu dunkel; Farben dunkler Teile sind vor allem Rauschen.</translation>
     </message>
     <message>
         <source>The light is strongly coloured; daylight would be much surer.</source>
-        <translation type="unfinished" />
+        <translation>Das Licht ist stark gefärbt; Tageslicht wäre viel sicherer.</translation>
     </message>
     <message>
         <source>The neutral thing is not evenly lit; keep shadows and print out of the mark.</source>
-        <translation type="unfinished" />
+        <translation>Das Neutrale ist nicht gleichmäßig beleuchtet; halten Sie Schatten und Druck aus der Marke.</translation>
     </message>
     <message>
         <source>The picture is blurred here; colours of small parts run together.</source>
-        <translation type="unfinished" />
+        <translation>Das Bild ist hier unscharf; Farben kleiner Teile laufen ineinander.</translation>
     </message>
     <message>
         <source>The patch holds several colours; mark a smaller, even one.</source>
-        <translation type="unfinished" />
+        <translation>Der Fleck enthält mehrere Farben; markieren Sie einen kleineren, gleichmäßigen.</translation>
     </message>
     <message>
         <source>The patch or the neutral mark is tiny; mark more of it.</source>
-        <translation type="unfinished" />
+        <translation>Der Fleck oder die neutrale Marke ist winzig; markieren Sie mehr davon.</translation>
     </message>
     <message>
         <source>How light the neutral thing really is is not known, so lightness is left open.</source>
-        <translation type="unfinished" />
+        <translation>Wie hell das Neutrale wirklich ist, ist nicht bekannt; die Helligkeit bleibt daher offen.</translation>
     </message>
     <message>
         <source>A freshly moulted animal is paler than its kind; wait two weeks if you can.</source>
-        <translation type="unfinished" />
+        <translation>Ein frisch gehäutetes Tier ist blasser als seine Art; warten Sie zwei Wochen, wenn Sie können.</translation>
     </message>
     <message>
         <source>the patch has too few pixels; take the picture from nearer</source>
-        <translation type="unfinished" />
+        <translation>der Fleck hat zu wenige Pixel; fotografieren Sie aus größerer Nähe</translation>
     </message>
     <message>
         <source>it is blurred</source>
-        <translation type="unfinished" />
+        <translation>es ist unscharf</translation>
     </message>
     <message>
         <source>no edge in it is clear enough to tell whether it is sharp</source>
-        <translation type="unfinished" />
+        <translation>keine Kante darin ist klar genug, um zu sagen, ob es scharf ist</translation>
     </message>
     <message>
         <source>it is too dark</source>
-        <translation type="unfinished" />
+        <translation>es ist zu dunkel</translation>
     </message>
     <message>
         <source>glare covers too much of it</source>
-        <translation type="unfinished" />
+        <translation>Glanz bedeckt zu viel davon</translation>
     </message>
     <message>
         <source>its noise looks like granules</source>
-        <translation type="unfinished" />
+        <translation>sein Rauschen sieht wie Körnchen aus</translation>
     </message>
 </context>
 <context>
@@ -2633,63 +2640,63 @@ Place, time and owner are taken off what is kept.</source>
     <name>records</name>
     <message>
         <source>No verdict yet</source>
-        <translation type="unfinished" />
+        <translation>Noch kein Urteil</translation>
     </message>
     <message>
         <source>No label</source>
-        <translation type="unfinished" />
+        <translation>Kein Etikett</translation>
     </message>
     <message>
         <source>The key has changed since: writing it again judges the case anew.</source>
-        <translation type="unfinished" />
+        <translation>Der Schlüssel hat sich seither geändert: Erneutes Schreiben beurteilt den Fall neu.</translation>
     </message>
     <message>
         <source>A dangerous species was still possible: do not handle.</source>
-        <translation type="unfinished" />
+        <translation>Eine gefährliche Art war noch möglich: nicht anfassen.</translation>
     </message>
     <message>
         <source>A permit-listed species was still possible: check papers.</source>
-        <translation type="unfinished" />
+        <translation>Eine gelistete Art war noch möglich: Papiere prüfen.</translation>
     </message>
     <message>
         <source>{n} findings · key {key} {version} · case {id}</source>
-        <translation type="unfinished" />
+        <translation>{n} Befunde · Schlüssel {key} {version} · Fall {id}</translation>
     </message>
     <message>
         <source>Came in as {number} on {date}</source>
-        <translation type="unfinished" />
+        <translation>Kam an als {number} am {date}</translation>
     </message>
     <message>
         <source>buyer noted</source>
-        <translation type="unfinished" />
+        <translation>Käufer vermerkt</translation>
     </message>
     <message>
         <source>Sold as {number}</source>
-        <translation type="unfinished" />
+        <translation>Verkauft als {number}</translation>
     </message>
     <message>
         <source>Rationale {file} of revision {number}</source>
-        <translation type="unfinished" />
+        <translation>Begründung {file} zu Fassung {number}</translation>
     </message>
     <message>
         <source>Sale and papers</source>
-        <translation type="unfinished" />
+        <translation>Verkauf und Papiere</translation>
     </message>
     <message>
         <source>Revisions</source>
-        <translation type="unfinished" />
+        <translation>Fassungen</translation>
     </message>
     <message>
         <source>and {n} before them</source>
-        <translation type="unfinished" />
+        <translation>und {n} davor</translation>
     </message>
     <message>
         <source>case opened</source>
-        <translation type="unfinished" />
+        <translation>Fall eröffnet</translation>
     </message>
     <message>
         <source>judged</source>
-        <translation type="unfinished" />
+        <translation>beurteilt</translation>
     </message>
 </context>
 <context>
