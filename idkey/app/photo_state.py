@@ -163,12 +163,8 @@ class PhotoState(QObject):
 
     def forget_draft(self) -> None:
         """The finding holds the marks now: another animal on the picture starts afresh."""
-        marks = self.session.sketch.marks
-        if marks.picture:
-            try:
-                self.shelf.put_draft(marks.picture, marks.character, "")
-            except IdKeyError as err:
-                self._show(replace(self.session, problem=err))
+        blank = replace(self.session.sketch.marks, lines=(), others=(), spots=())
+        self._keep(replace(blank, patch=None, neutral=None))
 
     def _add(self, taking: Callable[[], Picture]) -> None:
         self._show(replace(self.session, busy=True, problem=None))
@@ -203,22 +199,25 @@ class PhotoState(QObject):
 
     def _take(self, sketch: Sketch) -> None:
         session = self.session
-        if sketch.marks != session.sketch.marks:
-            self._keep(sketch.marks)
+        kept = self._keep(sketch.marks) if sketch.marks != session.sketch.marks else None
         picture = session.loaded.picture if session.loaded else None
         found, problem = number_of(sketch, session.character, picture)
         looked = session.looked if sketch.marks == session.sketch.marks else None
-        self._show(replace(session, sketch=sketch, found=found, problem=problem, looked=looked))
+        self._show(
+            replace(session, sketch=sketch, found=found, problem=problem or kept, looked=looked)
+        )
         self._look()
 
-    def _keep(self, marks: Marks) -> None:
+    def _keep(self, marks: Marks) -> IdKeyError | None:
+        """Keep marks as a draft; why that failed, if it did."""
         if not marks.picture:
-            return
+            return None
         try:
             text = "" if marks.empty else text_of(marks)
             self.shelf.put_draft(marks.picture, marks.character, text)
         except IdKeyError as err:
-            self._show(replace(self.session, problem=err))
+            return err
+        return None
 
     def _look(self) -> None:
         """Work out what the patch says, unless that is known."""

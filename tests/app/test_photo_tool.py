@@ -283,6 +283,40 @@ def test_things_are_counted_by_clicks_and_one_may_be_doubtful(open_tool, shelf, 
     assert [spot.doubtful for spot in marks_of(finding.marks).spots] == [False] * 3 + [True]
 
 
+def test_counting_works_by_buttons_too(open_tool, shelf, qtbot):
+    tool = open_tool(COUNT, shelf.add_bytes(saved(leaf())).id)
+    click(tool, qtbot, (350, 300), (450, 300))
+    doubtful, back = tool.panel.findChildren(QAbstractButton)
+
+    press(doubtful, qtbot)
+    assert tool.state.session.found.value == 1.5
+    press(back, qtbot)
+    assert tool.state.session.found.value == 1
+
+
+def test_numbers_choose_the_line_and_c_the_joints(open_tool, shelf, qtbot):
+    tool = open_tool(RATIO, shelf.add_bytes(saved(leaf())).id)
+
+    keys(tool, qtbot, Qt.Key.Key_2, Qt.Key.Key_C)
+
+    assert tool.state.session.sketch.pen is Pen.OTHER
+    assert tool.state.session.sketch.bent
+    keys(tool, qtbot, Qt.Key.Key_1)
+    assert tool.state.session.sketch.pen is Pen.LINE
+
+
+def test_a_shelf_that_cannot_be_written_is_said_and_the_marks_stay(
+    open_tool, shelf, tmp_path, qtbot
+):
+    tool = open_tool(COUNT, shelf.add_bytes(saved(leaf())).id)
+    shelf.folder = put(tmp_path, "no-folder", b"")
+
+    click(tool, qtbot, (350, 300))
+
+    assert "cannot be kept" in tool.notice.text
+    assert len(tool.state.session.sketch.marks.spots) == 1
+
+
 def test_a_colour_is_a_suggestion_and_the_person_names_the_state(open_tool, shelf, qtbot):
     tool = open_tool(COLOUR, shelf.add_bytes(saved(leaf(), "PNG")).id)
     found = heard(tool)

@@ -210,7 +210,7 @@ def _clicked(
 
 def _tail(chance, at, long: float, wide: float) -> tuple[tuple[complex, ...], float]:
     """Joints along an arc; half of the tails are bent smoothly, half only at the joints."""
-    angle, radius = chance.uniform(0.8, 2.0), chance.uniform(90, 120)
+    angle, radius = chance.uniform(1.2, 2.2), chance.uniform(100, 130)
     middle = (-long / 2 + 20, -wide / 2 - 30 - radius)
     turns = math.pi / 2 - np.linspace(-angle / 2, angle / 2, 6)
     joints = tuple(
@@ -328,11 +328,11 @@ def _phone(chance: np.random.Generator, image: Image.Image) -> bytes:
 
 def _found(chance: np.random.Generator, image: Image.Image, near: Point) -> Point:
     """The middle of the dot that lies near a place; the eye starts to look beside it."""
-    x, y = (round(side + chance.uniform(-3, 3)) for side in near)
-    part = np.asarray(image.crop((x - 12, y - 12, x + 13, y + 13)), dtype=float)
+    x, y = (round(side + chance.uniform(-2, 2)) for side in near)  # no neighbour in sight
+    part = np.asarray(image.crop((x - 9, y - 9, x + 10, y + 10)), dtype=float)
     weight = (np.minimum(part[..., 0], part[..., 2]) - part[..., 1] - 50).clip(min=0)
     assert weight.sum() > 500, f"no landmark near {near}"
-    down, across = np.mgrid[-12:13, -12:13]
+    down, across = np.mgrid[-9:10, -9:10]
     return (
         x + 0.5 + float((across * weight).sum() / weight.sum()),
         y + 0.5 + float((down * weight).sum() / weight.sum()),
