@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidg
 
 from idkey.app.answer import Answer, read_number
 from idkey.app.captions import button, caption
+from idkey.app.flow import FlowRow
 from idkey.app.range_strip import Band, RangeStrip
 from idkey.app.theme import Theme
 from idkey.model.character import Character, Kind
@@ -38,18 +39,16 @@ class NumberEntry(QWidget):
         self._wrong.hide()
         self._measure = button(self.tr("Measure on a photo"))
         self.strip = RangeStrip(theme)
-        row = QHBoxLayout()
-        row.setSpacing(8)
-        for part in (self.number, self._unit, self._plus, self.spread, self._unit_again):
-            row.addWidget(part)
-        row.addStretch(1)
-        row.addWidget(self._measure)
+        row = FlowRow(gap=8)
+        parts = (self.number, self._unit, self._plus, self.spread, self._unit_again)
+        for part in (*parts, self._measure):
+            row.add(part)
         self._picture = QLabel()
         self._picture.setProperty("pane", "plate")
         self._picture.hide()
         column = QVBoxLayout()
         column.setSpacing(8)
-        column.addLayout(row)
+        column.addWidget(row)
         column.addWidget(self._wrong)
         column.addWidget(self.strip)
         column.addStretch(1)

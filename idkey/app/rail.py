@@ -109,8 +109,9 @@ class TrayDelegate(QStyledItemDelegate):
         painter.setFont(self._theme.font(min(13, 20 / self._theme.scale * 100), bold=row.here))
         middle = Qt.AlignmentFlag.AlignVCenter
         side = min(px(15), round(tag.width() * 0.3))
-        painter.drawText(tag.adjusted(px(9), 0, 0, 0), middle, str(row.number))
-        box = QRectF(tag.right() - side - px(4), tag.center().y() - side / 2, side, side)
+        painter.drawText(tag.adjusted(px(9), 0, -px(9), 0), middle, str(row.number))
+        end = tag.left() + px(10) if self._theme.mirrored else tag.right() - side - px(4)
+        box = QRectF(end, tag.center().y() - side / 2, side, side)
         if row.kind is VerdictKind.HOLDS:
             draw_tick(painter, box, colour("paper_ink"), colour("paper"))
         elif row.kind is VerdictKind.CONTRADICTED:

@@ -25,7 +25,9 @@ class Tag(QWidget):
         self.label.setPlaceholderText(self.tr("What does the label say?"))
         px = theme.px
         self.column = QVBoxLayout(self)
-        self.column.setContentsMargins(px(40), px(12), px(16), px(12))
+        hole, edge = px(40), px(16)
+        sides = (edge, hole) if self.isRightToLeft() else (hole, edge)
+        self.column.setContentsMargins(sides[0], px(12), sides[1], px(12))
         self.column.setSpacing(px(4))
         self.column.addWidget(self.label)
 

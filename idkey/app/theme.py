@@ -61,6 +61,11 @@ class Theme(QObject):
         """The colours in use."""
         return DARK if self.dark else LIGHT
 
+    @property
+    def mirrored(self) -> bool:
+        """Whether text runs from right to left here."""
+        return self._app.isRightToLeft()
+
     def colour(self, name: str) -> QColor:
         """The colour of that name, see `Colours`."""
         return QColor(getattr(self.colours, name))
