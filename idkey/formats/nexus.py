@@ -5,6 +5,7 @@ units, frequencies, certainty, sources or dependence; what is lost is reported.
 """
 
 import re
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -99,13 +100,19 @@ def _column(key: Key, character: Character) -> _Column | None:
 
 
 def _names(key: Key) -> tuple[str, ...]:
-    """Names of the taxa; the id where a name is not unique or has nothing left to write."""
+    """Names of the taxa, no two alike; the id where a name is not unique or nothing is left."""
     names = [_plain(taxon.name) for taxon in key.taxa]
-    lower = [name.casefold() for name in names]
-    return tuple(
-        name if name and lower.count(name.casefold()) == 1 else taxon.id
-        for name, taxon in zip(names, key.taxa, strict=True)
-    )
+    times = Counter(name.casefold() for name in names)
+    used: set[str] = set()
+    found = []
+    for name, taxon in zip(names, key.taxa, strict=True):
+        stem = name if name and times[name.casefold()] == 1 else _plain(taxon.id)
+        own, number = stem, 2
+        while own.casefold() in used:
+            own, number = f"{stem} {number}", number + 1
+        used.add(own.casefold())
+        found.append(own)
+    return tuple(found)
 
 
 def _plain(text: str) -> str:

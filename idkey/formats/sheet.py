@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
-from xml.etree.ElementTree import ParseError
 from zlib import error as zlib_error
 
 import openpyxl
@@ -160,7 +159,7 @@ def _xlsx(raw: bytes, name: str) -> Iterator[Sheet]:
         raise
     except (
         zipfile.BadZipFile, KeyError, ValueError, TypeError, AttributeError, IndexError, OSError,
-        EOFError, NotImplementedError, RuntimeError, ParseError, DefusedXmlException,
+        EOFError, NotImplementedError, RuntimeError, SyntaxError, DefusedXmlException,
         OverflowError, zlib_error,
     ) as err:  # fmt: skip
         raise IdKeyError(f"{name} is damaged, or no XLSX.", "Save the sheet again.") from err

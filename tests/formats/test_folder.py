@@ -60,7 +60,7 @@ def with_score(key: Key, taxon: str, character: str, **changes: object) -> Key:
 
 
 @given(key=keys())
-@settings(max_examples=80)
+@settings(max_examples=26)
 def test_every_key_says_the_same_as_its_files(key: Key):
     contents = {name: text_of(doc).encode() for name, doc in folder_documents(key).items()}
 
@@ -72,7 +72,7 @@ def test_every_key_says_the_same_as_its_files(key: Key):
 
 
 @given(key=keys())
-@settings(max_examples=10)
+@settings(max_examples=4)
 def test_every_key_comes_back_as_it_was_written(key: Key):
     with tempfile.TemporaryDirectory() as place:
         folder = Path(place) / key.id
@@ -85,7 +85,7 @@ def test_every_key_comes_back_as_it_was_written(key: Key):
 
 
 @given(key=keys())
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_the_digest_ignores_the_order_of_taxa_and_scores_and_nothing_else(key: Key):
     turned = replace(key, taxa=key.taxa[::-1], scores=_turned(key.scores))
     retitled = replace(key, title=key.title + "!")
@@ -459,7 +459,7 @@ SHIPPED = [read_key(entry.folder) for entry in list_keys(keys_folder())]
 
 
 @given(data=st.data())
-@settings(max_examples=25)
+@settings(max_examples=8)
 def test_no_edit_of_a_shipped_key_touches_many_lines(
     data: st.DataObject, tmp_path_factory: pytest.TempPathFactory
 ):
@@ -475,7 +475,7 @@ def test_no_edit_of_a_shipped_key_touches_many_lines(
 
 
 @given(old=keys(), new=keys())
-@settings(max_examples=8)
+@settings(max_examples=4)
 def test_any_key_can_be_written_over_any_other(
     old: Key, new: Key, tmp_path_factory: pytest.TempPathFactory
 ):

@@ -23,7 +23,7 @@ FILE = Path("key.json")
 
 
 @given(key=keys())
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_every_key_comes_back_from_json(key: Key):
     again = parse_json(write_json(key).encode(), FILE)
 
@@ -145,7 +145,7 @@ JSON = st.recursive(
 
 
 @given(value=JSON)
-@settings(max_examples=150)
+@settings(max_examples=60)
 def test_no_json_at_all_does_more_than_be_refused(value: object):
     with suppress(IdKeyError):
         parse_json(json.dumps(value).encode(), FILE)

@@ -19,7 +19,7 @@ from tests.formats.small_key import FILES, laid_out
 
 
 @given(key=keys())
-@settings(max_examples=40)
+@settings(max_examples=13)
 def test_every_key_is_remembered_as_it_was(key: Key, tmp_path_factory: pytest.TempPathFactory):
     whole = replace(canonical(key), digest=digest(key))
     kept = KeyMemory(tmp_path_factory.mktemp("cache"), Path("nowhere"))

@@ -67,7 +67,7 @@ def with_states() -> st.SearchStrategy[Key]:
 
 
 @given(key=with_states())
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_what_is_written_is_read_back_with_every_cell(key: Key):
     text, _ = nexus_text(key)
     found = parse_nexus(text.encode(), "made_up.nex").key
@@ -79,7 +79,7 @@ def test_what_is_written_is_read_back_with_every_cell(key: Key):
 
 
 @given(key=with_states())
-@settings(max_examples=20)
+@settings(max_examples=6)
 def test_dendropy_and_biopython_read_the_same_cells(key: Key):
     text, _ = nexus_text(key)
     expected = cells(key)
@@ -339,7 +339,7 @@ def test_a_file_beyond_any_sense_is_not_read(tmp_path: Path):
     new=st.text("()[]{}'\";,/=01?-\n aN\0é", max_size=8) | st.just("\\N{SNOWMAN}" * 50),
 )
 @example(place=6, taken=len(TINY), new="")
-@settings(max_examples=200)
+@settings(max_examples=60)
 def test_no_damage_does_more_than_be_refused(place: int, taken: int, new: str):
     with suppress(IdKeyError):
         parse_nexus((TINY[:place] + new + TINY[place + taken :]).encode(), "x.nex")

@@ -53,7 +53,7 @@ def refusal(file: Path) -> str:
 
 
 @given(key=keys())
-@settings(max_examples=25)
+@settings(max_examples=8)
 def test_every_key_comes_back_as_it_was_packed(key: Key, tmp_path_factory: pytest.TempPathFactory):
     file = tmp_path_factory.mktemp("pack") / "made_up.idkey"
     left = write_package(key, file)
@@ -301,7 +301,7 @@ WHOLE = _whole()
 
 @given(place=st.integers(0, len(WHOLE)), new=st.binary(max_size=8), taken=st.integers(0, 40))
 @example(place=0, new=b"", taken=len(WHOLE))
-@settings(max_examples=150)
+@settings(max_examples=60)
 def test_no_damage_does_more_than_be_refused(
     place: int, new: bytes, taken: int, tmp_path_factory: pytest.TempPathFactory
 ):

@@ -29,7 +29,7 @@ def either_way(text: str) -> tuple[object, list[str]]:
 
 
 @given(key=keys(PLAIN_WORDS), data=st.data())
-@settings(max_examples=60)
+@settings(max_examples=20)
 def test_both_ways_say_the_same_of_any_text(key: Key, data: st.DataObject):
     documents = folder_documents(key)
     name = data.draw(st.sampled_from([n for n in documents if n.startswith("taxa/")]))

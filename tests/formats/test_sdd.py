@@ -55,7 +55,7 @@ def faults(text: str) -> list[str]:
 
 
 @given(key=keys())
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_every_key_comes_back_from_sdd(key: Key):
     text, _ = sdd_text(key)
     found = parse_sdd(text.encode(), FILE)
@@ -67,7 +67,7 @@ def test_every_key_comes_back_from_sdd(key: Key):
 
 @with_schema
 @given(key=keys())
-@settings(max_examples=30)
+@settings(max_examples=10)
 def test_every_key_is_valid_sdd(key: Key):
     assert schema_errors(sdd_text(key)[0]) == []
 
@@ -420,7 +420,7 @@ TOKENS = [
         max_size=3,
     )
 )
-@settings(max_examples=150)
+@settings(max_examples=60)
 def test_no_damage_does_more_than_be_refused(edits: list[tuple[int, int, str]]):
     text = TOUR
     for place, taken, new in edits:
@@ -435,7 +435,7 @@ REFS = ["le1", "le2", "le3", "le6", "ke1", "ke2", "tx1", "ch1", "ch2", "st1", "s
 
 @given(st.lists(st.tuples(st.sampled_from(REFS), st.sampled_from(REFS)), min_size=1, max_size=4))
 @example([("le2", "le1")])
-@settings(max_examples=150)
+@settings(max_examples=60)
 def test_no_exchange_of_references_does_more_than_be_refused(pairs: list[tuple[str, str]]):
     text = TOUR
     for one, other in pairs:

@@ -157,7 +157,7 @@ def test_a_sheet_without_taxa_is_told():
         max_size=6,
     )
 )
-@settings(max_examples=150)
+@settings(max_examples=60)
 def test_no_sheet_at_all_does_more_than_be_refused(rows: list[list[str]]):
     made = Sheet("s", tuple(map(tuple, rows)))
 
