@@ -144,6 +144,16 @@ END;
 """
 
 
+def test_no_two_taxa_are_written_under_one_name(tmp_path: Path):
+    key = read_key(laid_out(tmp_path, FILES))
+    names = {"alpha": "Same", "beta": "same", "gamma": "Alpha"}
+    named = tuple(replace(taxon, name=names[taxon.id]) for taxon in key.taxa)
+
+    text, _ = nexus_text(replace(key, taxa=named))
+
+    assert "TAXLABELS 'alpha' 'beta' 'Alpha 2';" in text
+
+
 def test_a_small_file_is_read_as_it_is_meant():
     found = parse_nexus(TINY.replace("{01}(02)", "{01}(01)").encode(), "tiny.nex").key
     scores = {(s.taxon, s.character): s for s in found.scores}
