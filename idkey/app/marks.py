@@ -105,6 +105,22 @@ def draw_cross(painter: QPainter, box: QRectF, colour: QColor, ground: QColor) -
     painter.restore()
 
 
+def draw_magnifier(painter: QPainter, box: QRectF, colour: QColor, ground: QColor) -> None:
+    """A magnifying glass on a disc."""
+    painter.save()
+    _disc(painter, box, ground)
+    pen = QPen(colour, box.width() * 0.08)
+    pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+    painter.setPen(pen)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    x, y, side = box.x(), box.y(), box.width()
+    painter.drawEllipse(QPointF(x + side * 0.44, y + side * 0.44), side * 0.19, side * 0.19)
+    painter.drawLine(
+        QPointF(x + side * 0.59, y + side * 0.59), QPointF(x + side * 0.75, y + side * 0.75)
+    )
+    painter.restore()
+
+
 def _disc(painter: QPainter, box: QRectF, colour: QColor) -> None:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setPen(Qt.PenStyle.NoPen)

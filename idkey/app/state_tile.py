@@ -1,9 +1,10 @@
-"""A state as a tile: a drawing, its words, its number key; and the grid of tiles."""
+"""A state as a tile: a drawing, its words, its number key."""
 
-from PySide6.QtCore import QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetrics,
+    QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
@@ -11,7 +12,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractButton, QWidget
 
-from idkey.app.marks import draw_cross, draw_tick
+from idkey.app.marks import draw_cross, draw_magnifier, draw_tick
 from idkey.app.theme import Theme
 from idkey.model.character import State
 
@@ -28,7 +29,12 @@ class StateTile(QAbstractButton):
         number: Its number key, from 1; 0 for none.
         theme: The look.
         parent: Owner.
+
+    Signals:
+        large_asked(): The person clicked the magnifier.
     """
+
+    large_asked = Signal()
 
     def __init__(
         self, state: State, number: int, *, theme: Theme, parent: QWidget | None = None
@@ -65,6 +71,14 @@ class StateTile(QAbstractButton):
         return QSize(wide, self.height_at(wide))
 
     picture_expected = False
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """A click on the magnifier shows the drawing large and marks nothing."""
+        if self.picture is not None and self._magnifier().contains(event.position()):
+            self.setDown(False)
+            self.large_asked.emit()
+            return
+        super().mouseReleaseEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the tile."""
@@ -140,11 +154,18 @@ class StateTile(QAbstractButton):
             painter.setPen(colour("ink"))
             painter.setFont(self._theme.font(11, bold=True))
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(self._number))
+        if self.picture is not None and (self.underMouse() or self.hasFocus()):
+            draw_magnifier(painter, self._magnifier(), colour("plate_ink"), colour("plate"))
         if self.isChecked():
             box = QRectF(self.width() - px(8) - side, px(8), side, side)
             draw = draw_cross if self.negated else draw_tick
             name = "doubt" if self.negated else "accent"
             draw(painter, box, colour(name), colour("raised"))
+
+    def _magnifier(self) -> QRectF:
+        px, side = self._theme.px, max(self._theme.px(22), 24)
+        bottom = self.height() - self._words_height() - px(8)
+        return QRectF(px(9), bottom - side, side, side)
 
     def _words_height(self) -> int:
         return self._theme.px(38)

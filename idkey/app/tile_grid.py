@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -41,6 +41,7 @@ class TileGrid(QWidget):
         self.tiles = tuple(tiles)
         for tile in self.tiles:
             tile.setParent(self)
+            tile.large_asked.connect(self._on_tile_large_asked)
             tile.show()
         self._place()
         self.updateGeometry()
@@ -80,6 +81,10 @@ class TileGrid(QWidget):
             there = self.tiles.index(tile) + steps
             if 0 <= there < len(self.tiles):
                 self.tiles[there].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot()
+    def _on_tile_large_asked(self) -> None:
+        self.opened.emit(self.sender())
 
     def _steps(self) -> dict[int, int]:
         columns = self._measures(self.width())[0]

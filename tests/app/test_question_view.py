@@ -1,7 +1,7 @@
 """The question card: tiles, number keys, numbers, and the other answers."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication
 
 from idkey.app.bench_state import BenchState
@@ -194,6 +194,17 @@ def test_the_large_drawing_is_asked_for_with_z(card: QuestionView, qtbot):
         press(qtbot, KEY.Key_Right, KEY.Key_Z)
 
     assert asked.args == ["intermediate"]
+
+
+def test_the_magnifier_on_a_tile_shows_it_large_and_marks_nothing(card: QuestionView, qtbot):
+    tile = card.grid.tiles[2]
+    with qtbot.waitSignal(card.large_asked) as asked:
+        qtbot.mouseClick(
+            tile, Qt.MouseButton.LeftButton, pos=QPoint(20, tile.picture_room().height() - 8)
+        )
+
+    assert asked.args == ["robust"]
+    assert card.answer.marked == ()
 
 
 def test_the_card_says_why_now_and_what_goes_wrong(card: QuestionView):
