@@ -153,6 +153,7 @@ class OthersView(QFrame):
         self.list = LineupList()
         self.list.setModel(self.rows)
         self.list.setItemDelegate(OthersDelegate(desk))
+        self.list.setMinimumHeight(desk.theme.px(42))
         self.list.setAccessibleName(self.tr("Other questions"))
         self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setMouseTracking(True)

@@ -17,7 +17,7 @@ BESIDE = 1160
 SHORT = 400
 """Below this height at 100 % text they are left to a page of their own, in pixels."""
 
-LEAST = 118
+LEAST = 110
 """Least height of the other questions at 100 % text: their head and one of them."""
 
 

@@ -119,7 +119,7 @@ class QuestionView(QFrame):
         heading.addWidget(self._question, 1)
         heading.addWidget(self._term, 0, Qt.AlignmentFlag.AlignTop)
         column = QVBoxLayout(self)
-        column.setContentsMargins(20, 12, 20, 12)
+        column.setContentsMargins(20, 10, 20, 10)
         column.setSpacing(6)
         column.addLayout(heading)
         for part in (self._how, self.grid, self.entry, self.bar, self._pitfalls, self._why):

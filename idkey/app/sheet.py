@@ -86,6 +86,8 @@ class Sheet(QFrame):
         self.picture.setVisible(picture is not None)
         if picture is not None:
             self.picture.setPixmap(picture)
+            room = 2 * self.desk.theme.px(8)
+            self.picture.setFixedHeight(round(picture.deviceIndependentSize().height()) + room)
 
     @Slot()
     def _on_back_clicked(self) -> None:

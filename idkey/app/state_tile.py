@@ -17,7 +17,7 @@ from idkey.app.theme import Theme
 from idkey.model.character import State
 
 LEAST_WIDTH = 112
-MOST_WIDTH = 200
+MOST_WIDTH = 178
 """Width of a tile at 100 % text, in pixels: wider where there are few."""
 
 

@@ -53,8 +53,11 @@ class Keeper:
 
     def keeps(self, name: str, widget: QWidget | None = None) -> QImage:
         """Keep a picture of the screen, or of a dialog, and give it back."""
-        self.settles()
         PICTURES.mkdir(exist_ok=True)
+        for _ in range(2):  # painting asks for portraits, and portraits for painting
+            QApplication.processEvents()
+            (widget or self.start.frame).grab()
+            self.settles()
         picture = (widget or self.start.frame).grab().toImage()
         assert picture.save(str(PICTURES / f"{name}{self.suffix}.png"))
         return picture
