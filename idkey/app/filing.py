@@ -2,10 +2,12 @@
 
 from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from idkey.engine.result import Assessment
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
+from idkey.report.notes import PictureNote
 from idkey.report.rationale import rationale, rationale_json
 from idkey.report.reasons import Rationale
 from idkey.store import rationales
@@ -24,6 +26,7 @@ class Order:
         sale: The sale it goes with; None when the animal is not being sold.
         folder: Where the files go; made when it is missing.
         language: Code of the language to write in.
+        pictures: Folder of the kept pictures; None shows none.
     """
 
     key: Key
@@ -31,6 +34,7 @@ class Order:
     sale: Sale | None
     folder: Path
     language: str
+    pictures: Path | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,14 +61,17 @@ def file_rationale(store: Store, order: Order) -> Filed:
 
     case = order.assessment.case
     revision = store.save(case, VerdictSummary.of(order.assessment))
-    found = rationale(
-        order.key,
-        order.assessment,
-        sale=order.sale,
-        revision=revision,
-        language=order.language,
-    )
-    document = pdf_bytes(found)
+    with TemporaryDirectory(prefix="idkey-") as copies:
+        notes, files = _pictures(order, Path(copies))
+        found = rationale(
+            order.key,
+            order.assessment,
+            sale=order.sale,
+            revision=revision,
+            language=order.language,
+            pictures=notes,
+        )
+        document = pdf_bytes(found, pictures=files)
     filed = _written(order, document, rationale_json(found).encode("utf-8"))
     if order.sale is not None:
         store.attach_sale(case.id, order.sale, by=case.by)
@@ -80,6 +87,17 @@ def file_rationale(store: Store, order: Order) -> Filed:
         by=case.by,
     )
     return filed
+
+
+def _pictures(order: Order, into: Path) -> tuple[tuple[PictureNote, ...], dict[str, Path]]:
+    case = order.assessment.case
+    if order.pictures is None or not any(finding.pictures for finding in case.findings):
+        return (), {}
+    # Pillow's drawing is only needed where there are pictures.
+    from idkey.app.papers import marked_pictures
+
+    names = {c.id: c.name for c in order.key.characters}
+    return marked_pictures(order.pictures, case.findings, into, names=names)
 
 
 def file_stem(order: Order) -> str:

@@ -1,5 +1,6 @@
 """The window: a rail of cases, the bench, the palette, and what concerns all of it."""
 
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -211,6 +212,7 @@ class Window(QWidget):
     def _on_dialog_signed(self, initials: str, order: Order) -> None:
         self._state.sign(initials)
         store = self._state.keeper.store
+        order = replace(order, pictures=self._rationales.parent / "pictures")
 
         def work(tick: Tick) -> object:  # on a pool thread
             tick(0, 1)
