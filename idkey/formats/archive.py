@@ -10,7 +10,7 @@ from pathlib import Path
 from idkey.errors import IdKeyError
 
 LARGEST_ARCHIVE = 64 * 2**20
-LARGEST_TOTAL = 256 * 2**20
+LARGEST_TOTAL = 96 * 2**20
 MOST_ENTRIES = 30_000
 MOST_GROWTH = 200
 """How many times its packed size an entry of more than a megabyte may unpack to."""

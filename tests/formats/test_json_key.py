@@ -149,3 +149,12 @@ JSON = st.recursive(
 def test_no_json_at_all_does_more_than_be_refused(value: object):
     with suppress(IdKeyError):
         parse_json(json.dumps(value).encode(), FILE)
+
+
+CORPUS = sorted((Path(__file__).parent / "corpus" / "json").iterdir())
+
+
+@pytest.mark.parametrize("file", CORPUS, ids=lambda file: file.name)
+def test_the_bad_files_of_the_corpus_are_refused(file: Path):
+    with pytest.raises(IdKeyError):
+        read_json(file)

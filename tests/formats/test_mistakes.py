@@ -3,9 +3,13 @@
 from pathlib import Path
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from idkey.formats.folder import check_key, read_key
+from idkey.formats.draft import drafted
+from idkey.formats.folder import check_key, checked, read_key
 from idkey.formats.problem import KeyProblems, Severity
+from idkey.formats.texts import parsed_texts
 from tests.formats.small_key import FILES, laid_out, with_change
 
 
@@ -245,3 +249,81 @@ def test_a_file_beyond_any_sense_is_not_read(tmp_path: Path):
         stream.truncate(200 * 2**20)
 
     assert said(folder) == ["checks.yaml:1:1: The file is larger than 16 MB. Split or shorten it."]
+
+
+TOKENS = [
+    "&a ",
+    "*a",
+    "!x ",
+    "- ",
+    ": ",
+    "{",
+    "}",
+    "[",
+    "]",
+    '"',
+    "'",
+    "#",
+    "|\n",
+    ">\n",
+    "\t",
+    "\n",
+]
+TOKENS += [
+    "~",
+    "null",
+    "no",
+    "1e999",
+    "nan",
+    "é",
+    "\x85",
+    "\x00",
+    "id: ",
+    "alpha",
+    "tail",
+    "leaf",
+    '"2"',
+    "",
+]
+
+
+@given(
+    file=st.sampled_from(sorted(FILES)),
+    edits=st.lists(
+        st.tuples(st.floats(0, 1), st.integers(0, 25), st.sampled_from(TOKENS)),
+        min_size=1,
+        max_size=3,
+    ),
+)
+@settings(max_examples=100)
+def test_no_damage_to_a_file_does_more_than_be_told(file: str, edits: list[tuple[float, int, str]]):
+    text = FILES[file]
+    for where, taken, new in edits:
+        place = round(where * len(text))
+        text = text[:place] + new + text[place + taken :]
+    contents = {name: (text if name == file else FILES[name]).encode() for name in FILES}
+
+    key, problems = checked(drafted(Path("small"), parsed_texts(Path("small"), contents)))
+
+    assert all(p.problem and p.line >= 1 and p.column >= 1 for p in problems)
+    assert (key is None) == any(p.severity is Severity.ERROR for p in problems)
+
+
+@given(raw=st.binary(max_size=80) | st.text(max_size=80).map(str.encode))
+@settings(max_examples=60)
+def test_no_bytes_at_all_do_more_than_be_told(raw: bytes):
+    contents = {**{name: text.encode() for name, text in FILES.items()}, "labels.yaml": raw}
+
+    checked(drafted(Path("small"), parsed_texts(Path("small"), contents)))
+
+
+CORPUS = sorted((Path(__file__).parent / "corpus" / "yaml").iterdir())
+
+
+@pytest.mark.parametrize("file", CORPUS, ids=lambda file: file.name)
+def test_the_bad_files_of_the_corpus_are_told(tmp_path: Path, file: Path):
+    folder = laid_out(tmp_path, {**FILES, "checks.yaml": file.read_bytes()})
+    key, problems = check_key(folder)
+
+    assert key is None
+    assert problems[0].file.name == "checks.yaml"
