@@ -73,6 +73,7 @@ def test_every_text_file_is_utf8_without_tabs_at_the_start(tracked: list[Path]):
         str(file.relative_to(ROOT))
         for file in tracked
         if file.suffix in {".py", ".yaml", ".toml", ".md"}
+        and "corpus" not in file.parts
         and re.search(r"^ *\t", file.read_text("utf-8"), re.MULTILINE)
     ]
 
