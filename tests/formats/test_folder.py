@@ -395,6 +395,16 @@ def test_a_score_for_nobody_is_refused_when_written(tmp_path: Path):
     assert not (tmp_path / "new").exists()
 
 
+def test_a_lead_that_asks_for_a_character_twice_is_refused_when_written(tmp_path: Path):
+    key = read_key(laid_out(tmp_path, FILES))
+    first, second = key.couplets
+    lead = replace(first.leads[0], sees=first.leads[0].sees * 2)
+    wrong = replace(key, couplets=(replace(first, leads=(lead, first.leads[1])), second))
+
+    with pytest.raises(IdKeyError, match=r"The lead 'Tail like a leaf\.' asks for 'tail' twice"):
+        write_key(wrong, tmp_path / "new")
+
+
 def test_a_place_that_cannot_be_written_leaves_the_old_key(tmp_path: Path):
     folder = laid_out(tmp_path, FILES)
     key = replace(read_key(folder), version="1.1.0")
