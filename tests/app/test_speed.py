@@ -32,6 +32,7 @@ from tests.bench.synthetic import world
 
 pytestmark = [
     pytest.mark.slow,
+    pytest.mark.skipif("IDKEY_TIMED" not in os.environ, reason="timed: set IDKEY_TIMED=1 to run"),
     pytest.mark.skipif(sys.platform == "win32", reason="resource usage of children is POSIX"),
 ]
 
