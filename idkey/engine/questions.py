@@ -60,13 +60,18 @@ def questions(
 
 def _read(matrix: Matrix, assessment: Assessment) -> tuple[Array, NDArray[np.bool_]]:
     """Support per row, and the taxa that fewer separators than needed set apart."""
-    support = np.full(len(matrix.taxa) + 1, assessment.background)
     close = np.zeros(len(matrix.taxa), bool)
     for candidate in assessment.lineup:
-        row = matrix.row[candidate.taxon]
-        support[row] = candidate.support
-        close[row] = len(candidate.separators) < SEPARATORS
-    return support, close
+        close[matrix.row[candidate.taxon]] = len(candidate.separators) < SEPARATORS
+    return support_of(matrix, assessment), close
+
+
+def support_of(matrix: Matrix, assessment: Assessment) -> Array:
+    """Support per row, background last, shape (taxa + 1,)."""
+    support = np.full(len(matrix.taxa) + 1, assessment.background)
+    for candidate in assessment.lineup:
+        support[matrix.row[candidate.taxon]] = candidate.support
+    return support
 
 
 def wary_support(support: Array, close: NDArray[np.bool_]) -> Array:

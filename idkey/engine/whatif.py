@@ -8,7 +8,7 @@ import numpy as np
 
 from idkey.engine.assess import assess
 from idkey.engine.matrix import Matrix
-from idkey.engine.questions import questions
+from idkey.engine.questions import questions, support_of
 from idkey.engine.result import Assessment, Conflict, Verdict, VerdictKind
 from idkey.engine.weighing import weigh
 from idkey.model.case import Case, Finding
@@ -93,7 +93,7 @@ def _turns(
 ) -> tuple[Turn, ...]:
     now = assessment.verdict
     found: dict[tuple[VerdictKind, tuple[str, ...]], Turn] = {}
-    support = _support(matrix, assessment)
+    support = support_of(matrix, assessment)
     for findings in sets:
         case: Case = assessment.case
         for finding in findings:
@@ -106,15 +106,6 @@ def _turns(
         if name not in found or chance > found[name].chance:
             found[name] = Turn(findings=findings, verdict=then, chance=chance)
     return tuple(sorted(found.values(), key=lambda turn: -turn.chance))
-
-
-def _support(
-    matrix: Matrix, assessment: Assessment
-) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
-    support = np.full(len(matrix.taxa) + 1, assessment.background)
-    for candidate in assessment.lineup:
-        support[matrix.row[candidate.taxon]] = candidate.support
-    return support
 
 
 def _likely(matrix: Matrix, finding: Finding) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
