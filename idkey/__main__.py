@@ -50,7 +50,7 @@ def main() -> int:
 
 
 def _in_a_window(argv: list[str]) -> int:
-    from idkey.app.main import run
+    from idkey.app.window.main import run
 
     return run(argv)
 

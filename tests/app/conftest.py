@@ -7,12 +7,12 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
-from idkey.app.bench_state import BenchState
-from idkey.app.desk import Desk
-from idkey.app.keeper import Keeper
-from idkey.app.key_library import KeyLibrary
-from idkey.app.pictures import Pictures
-from idkey.app.theme import Theme
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
+from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.theme import Theme
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH

@@ -15,10 +15,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from idkey.app.bench_state import BenchState
-from idkey.app.commands import COMMANDS
-from idkey.app.desk import Desk
-from idkey.app.window import Window
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.window.commands import COMMANDS
+from idkey.app.window.window import Window
 from idkey.engine.sample import sample_case
 
 CONTROLS = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QTextBrowser)

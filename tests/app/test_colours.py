@@ -2,7 +2,7 @@
 
 import pytest
 
-from idkey.app.colours import (
+from idkey.app.parts.colours import (
     DARK,
     GRAPHIC_CONTRAST,
     LIGHT,

@@ -4,18 +4,18 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
-from idkey.app.bench_state import BenchState
-from idkey.app.comparison import ComparedRow, Contrast, compared
-from idkey.app.desk import Desk
-from idkey.app.ledger_view import LedgerView
-from idkey.app.lineup_rows import RowKind, lineup_rows
-from idkey.app.lineup_view import LineupView
-from idkey.app.others_rows import other_rows
-from idkey.app.others_view import OthersView
-from idkey.app.palette import Entry, Palette, found
-from idkey.app.range_strip import Band, axis, bands
-from idkey.app.rows import ROW_ROLE, RowsModel
-from idkey.app.table import TableColumn, TableModel
+from idkey.app.bench.comparison import ComparedRow, Contrast, compared
+from idkey.app.bench.ledger_view import LedgerView
+from idkey.app.bench.lineup_rows import RowKind, lineup_rows
+from idkey.app.bench.lineup_view import LineupView
+from idkey.app.bench.others_rows import other_rows
+from idkey.app.bench.others_view import OthersView
+from idkey.app.bench.range_strip import Band, axis, bands
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.rows import ROW_ROLE, RowsModel
+from idkey.app.parts.table import TableColumn, TableModel
+from idkey.app.window.palette import Entry, Palette, found
 from idkey.model.case import Claim, Finding
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH

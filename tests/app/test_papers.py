@@ -5,7 +5,7 @@ from pathlib import Path
 import pypdf
 from PIL import Image
 
-from idkey.app.filing import Order, file_rationale
+from idkey.app.parts.filing import Order, file_rationale
 from idkey.engine.assess import assess
 from idkey.engine.compile import compile_key
 from idkey.engine.sample import sample_case

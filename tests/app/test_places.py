@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from idkey.app.bench_state import BenchState
-from idkey.app.place import Left, Place, kept_place, place_of
-from idkey.app.session import Mode
-from idkey.app.window_memory import FILE, WindowMemory, remember, remembered
+from idkey.app.bench.place import Left, Place, kept_place, place_of
+from idkey.app.bench.session import Mode
+from idkey.app.bench.state import BenchState
+from idkey.app.window.memory import FILE, WindowMemory, remember, remembered
 
 
 def test_a_place_comes_back_as_it_was_kept(state: BenchState):

@@ -6,12 +6,12 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 
-from idkey.app.bench_state import BenchState
-from idkey.app.desk import Desk
-from idkey.app.keeper import Keeper
-from idkey.app.photo_tool import PhotoTool
-from idkey.app.rooms import made_drill
-from idkey.app.window import Window
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
+from idkey.app.photo.tool import PhotoTool
+from idkey.app.window.rooms import made_drill
+from idkey.app.window.window import Window
 from idkey.engine.sample import sample_case
 from idkey.model.case import Finding
 

@@ -20,11 +20,11 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
-from idkey.app.bench_state import BenchState
-from idkey.app.desk import Desk
-from idkey.app.keeper import Keeper
-from idkey.app.key_library import KeyLibrary
-from idkey.app.window import Window
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
+from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.window.window import Window
 from idkey.model.case import Finding
 from idkey.model.key import Key
 from idkey.store.book import Store
@@ -51,7 +51,7 @@ app.exec()
 OURS = """
 from PySide6.QtWidgets import QApplication
 app = QApplication([])
-from idkey.app.main import Start
+from idkey.app.window.main import Start
 start = Start(app)
 def painted(event):
     import os; os._exit(0 if start.frame.claim.label.hasFocus() else 3)

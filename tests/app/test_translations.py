@@ -14,13 +14,13 @@ from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QWidget
 
 import idkey.app
-from idkey.app.bench_state import BenchState
-from idkey.app.commands import COMMANDS
-from idkey.app.desk import Desk
-from idkey.app.pictures import Pictures
-from idkey.app.theme import Theme
-from idkey.app.translation import CODES, FOLDER, Translation, system_language
-from idkey.app.window import Window
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.theme import Theme
+from idkey.app.window.commands import COMMANDS
+from idkey.app.window.translation import CODES, FOLDER, Translation, system_language
+from idkey.app.window.window import Window
 from idkey.engine.sample import sample_case
 from idkey.report.language import in_language
 
@@ -56,7 +56,8 @@ def test_every_text_of_the_sources_is_in_the_german_catalogue(tmp_path: Path):
     missing = sorted(fresh(tmp_path, "de") - there)
 
     assert not missing, (
-        "pyside6-lupdate idkey/app/*.py -ts idkey/app/translations/idkey_de.ts -locations none, "
+        "pyside6-lupdate over all of idkey/app -ts idkey/app/translations/idkey_de.ts "
+        "-locations none, "
         "translate what is unfinished there, then pyside6-lrelease it to idkey_de.qm"
     )
 

@@ -7,14 +7,14 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QInputDialog
 
-from idkey.app.bench_state import BenchState
-from idkey.app.desk import Desk
-from idkey.app.messages import message_for
-from idkey.app.page import Page
-from idkey.app.rationale_dialog import RationaleDialog
-from idkey.app.session import Mode
-from idkey.app.theme import Scheme, Theme
-from idkey.app.window import Window
+from idkey.app.bench.rationale_dialog import RationaleDialog
+from idkey.app.bench.session import Mode
+from idkey.app.bench.state import BenchState
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.messages import message_for
+from idkey.app.parts.page import Page
+from idkey.app.parts.theme import Scheme, Theme
+from idkey.app.window.window import Window
 from idkey.engine.result import VerdictKind
 from idkey.engine.sample import sample_case
 from idkey.errors import IdKeyError

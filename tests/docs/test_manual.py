@@ -14,9 +14,9 @@ from PySide6.QtCore import Qt, QUrl
 from PySide6.QtSvg import QSvgRenderer
 
 from idkey import places
-from idkey.app.about import AboutDialog, parts
-from idkey.app.desk import Desk
-from idkey.app.help_view import HelpView
+from idkey.app.parts.desk import Desk
+from idkey.app.window.about import AboutDialog, parts
+from idkey.app.window.help_view import HelpView
 from idkey.cli.commands import main
 from idkey.engine.sample import SAMPLE_KEY, sample_case
 from idkey.formats.folder import check_key, read_key

@@ -9,17 +9,17 @@ from pathlib import Path
 
 import pytest
 
-from idkey.app.crash_guard import PATIENCE, CrashGuard
-from idkey.app.errors_log import FILE, LARGEST_BYTES, OLDER, ErrorsLog
+from idkey.app.parts.errors_log import FILE, LARGEST_BYTES, OLDER, ErrorsLog
+from idkey.app.window.crash_guard import PATIENCE, CrashGuard
 from tests.hardening.child import ran
 
 GOING_ON = """
 import json, sys
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QApplication
-from idkey.app.frame import Frame
-from idkey.app.main import run
-from idkey.app.program import Program
+from idkey.app.window.frame import Frame
+from idkey.app.window.main import run
+from idkey.app.window.program import Program
 from idkey.model.case import Claim
 
 class Fault(QObject):
@@ -63,7 +63,7 @@ sys.exit(run([]))
 STARTING = """
 import json, os, signal, sys
 from PySide6.QtWidgets import QApplication
-from idkey.app.main import Start
+from idkey.app.window.main import Start
 from idkey.model.case import Claim
 
 def work():

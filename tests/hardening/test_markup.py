@@ -10,8 +10,8 @@ from PySide6.QtGui import Qt as GuiQt
 from PySide6.QtWidgets import QLabel, QTextBrowser, QWidget
 
 from idkey import places
-from idkey.app.messages import Message
-from idkey.app.notice import Notice
+from idkey.app.parts.messages import Message
+from idkey.app.parts.notice import Notice
 from idkey.engine.assess import assess
 from idkey.engine.compile import compile_key
 from idkey.engine.sample import SAMPLE_KEY, sample_case

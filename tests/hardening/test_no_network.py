@@ -27,7 +27,7 @@ WINDOW = (
     NO_CONNECTION
     + """
 from PySide6.QtWidgets import QApplication
-from idkey.app.main import Start
+from idkey.app.window.main import Start
 
 app = QApplication(["idkey"])
 start = Start(app)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from idkey.app.doorbell import Doorbell
+from idkey.app.window.doorbell import Doorbell
 
 pytestmark = pytest.mark.usefixtures("qapp")
 
@@ -15,7 +15,7 @@ HOME = """
 import sys
 from pathlib import Path
 from PySide6.QtCore import QCoreApplication
-from idkey.app.doorbell import Doorbell
+from idkey.app.window.doorbell import Doorbell
 
 app = QCoreApplication([])
 bell = Doorbell(Path(sys.argv[1]))

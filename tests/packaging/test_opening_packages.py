@@ -8,8 +8,8 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
-from idkey.app.key_library import KeyLibrary
-from idkey.app.main import Start
+from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.window.main import Start
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.errors import IdKeyError
 from idkey.formats.folder import read_key

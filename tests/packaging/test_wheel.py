@@ -17,7 +17,7 @@ WINDOW = """
 import pathlib, sys
 from PySide6.QtWidgets import QApplication
 import idkey
-from idkey.app.main import Start
+from idkey.app.window.main import Start
 
 assert "site-packages" in idkey.__file__, idkey.__file__
 app = QApplication(["idkey"])

@@ -8,8 +8,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
-from idkey.app.main import Start
-from idkey.app.program import Program
+from idkey.app.window.main import Start
+from idkey.app.window.program import Program
 
 PICTURES = Path(__file__).parents[2] / ".pictures"
 """Where the test run leaves a picture of every screen, for people to look at."""

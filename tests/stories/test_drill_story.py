@@ -9,13 +9,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QWidget
 
 from idkey import places
-from idkey.app.desk import Desk
-from idkey.app.drill_now import Place
-from idkey.app.drill_state import DrillState
-from idkey.app.drill_view import DrillView
-from idkey.app.key_library import KeyLibrary
-from idkey.app.pictures import Pictures
-from idkey.app.theme import Theme
+from idkey.app.drill.now import Place
+from idkey.app.drill.state import DrillState
+from idkey.app.drill.view import DrillView
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.theme import Theme
 from idkey.drill.beginning import Bench
 from idkey.drill.casework import RunCase
 from idkey.drill.conclusion import Outcome

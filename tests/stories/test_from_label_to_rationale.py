@@ -6,7 +6,7 @@ from io import BytesIO
 import pypdf
 from PySide6.QtWidgets import QApplication
 
-from idkey.app.page import Page
+from idkey.app.parts.page import Page
 from idkey.engine.result import Stake
 from idkey.store.rationales import rationales_of
 from tests.stories.conftest import CTRL, KEY, Keeper

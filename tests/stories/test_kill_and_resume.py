@@ -18,7 +18,7 @@ import json, sys
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
-from idkey.app.main import Start
+from idkey.app.window.main import Start
 
 app = QApplication(["idkey"])
 start = Start(app)

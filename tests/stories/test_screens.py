@@ -7,9 +7,9 @@ import pytest
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
-from idkey.app.colours import DARK, LIGHT
-from idkey.app.page import Page
-from idkey.app.theme import Scheme
+from idkey.app.parts.colours import DARK, LIGHT
+from idkey.app.parts.page import Page
+from idkey.app.parts.theme import Scheme
 from tests.stories.conftest import CTRL, KEY, Keeper
 
 pytestmark = pytest.mark.slow

@@ -1,0 +1,1 @@
+"""The bench: one animal, one question at a time."""

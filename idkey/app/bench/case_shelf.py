@@ -1,0 +1,108 @@
+"""Where sessions come from: an empty case, a case of the record book, a case that was left."""
+
+import uuid
+from collections.abc import Mapping
+from dataclasses import replace
+
+from idkey.app.bench.session import Session
+from idkey.app.parts.reasoner import Reasoned, Reasoner
+from idkey.engine.labels import claimed, match_labels
+from idkey.engine.priors import label_prior
+from idkey.errors import IdKeyError
+from idkey.model.case import Case
+from idkey.model.key import Key
+from idkey.store.book import Store
+
+
+class CaseShelf:
+    """Makes sessions; keeps those that stand in the tray beside the one on the bench.
+
+    Args:
+        keys: Keys by id; at least one.
+        store: The record book, for reading.
+        reasoner: Reasons over cases.
+    """
+
+    def __init__(self, keys: Mapping[str, Key], store: Store, reasoner: Reasoner) -> None:
+        self.keys = keys
+        self._store = store
+        self._reasoner = reasoner
+        self._standing: dict[str, Session] = {}
+
+    def put(self, session: Session) -> None:
+        """Keep a session of the tray."""
+        self._standing[session.case.id] = session
+
+    def standing(self) -> tuple[Session, ...]:
+        """The sessions that are kept, in no order."""
+        return tuple(self._standing.values())
+
+    def drop(self, case_id: str) -> None:
+        """Forget a session; its case stays in the record book."""
+        self._standing.pop(case_id, None)
+
+    def session(self, case_id: str) -> Session:
+        """The session of a case: the one that was left, else the case of the record book.
+
+        Raises:
+            Missing: The record book has no such case.
+            UnreadableRecord: A newer program saved it.
+            IdKeyError: It was made with a key that is not here.
+        """
+        if case_id in self._standing:
+            return self._standing[case_id]
+        return self.of(self._store.case(case_id).case)
+
+    def known(self, case_id: str) -> Session | None:
+        """The session of a case, or None when it cannot be had."""
+        try:
+            return self.session(case_id)
+        except IdKeyError:
+            return None
+
+    def fresh(self, key: str, *, case_id: str = "", by: str = "") -> Session:
+        """An empty case; `case_id` goes on with one that was never saved."""
+        return self.of(
+            Case(
+                id=case_id or str(uuid.uuid4()),
+                key=key if key in self.keys else next(iter(self.keys)),
+                by=by,
+                created=self._store.now(),
+            )
+        )
+
+    def of(self, case: Case) -> Session:
+        """A session over a case.
+
+        Raises:
+            IdKeyError: It was made with a key that is not here.
+        """
+        key = self.keys.get(case.key)
+        if key is None:
+            raise IdKeyError(
+                f"The case was made with the key {case.key!r}, which is not here.",
+                "Add that key to the library, then open the case again.",
+            )
+        session = Session(key=key, case=case, reasoned=self._reasoned(key, case), open=(case.id,))
+        return self.with_label(session)
+
+    def with_label(self, session: Session) -> Session:
+        """The session with label entry, near matches and prior of its claim.
+
+        The prior leaves the case itself out, so that it is no evidence for itself.
+        """
+        key, case = session.key, session.case
+        label = claimed(key, case)
+        matches = () if label or not case.claim.text else match_labels(key, case.claim.text)
+        prior: Mapping[str, float] | None = None
+        if label is not None:
+            outcomes = self._store.outcomes(label.id, excluding=case.id, key=key.id)
+            known = {taxon: n for taxon, n in outcomes.items() if taxon in key.taxon}
+            prior = label_prior(key, label, known).shares
+        session = replace(session, label=label, matches=matches, prior=prior)
+        if case.use_prior and prior:
+            return replace(session, reasoned=self._reasoner.reasoned(key, case, prior))
+        return session
+
+    def _reasoned(self, key: Key, case: Case) -> Reasoned:
+        return self._reasoner.reasoned(key, case, None)

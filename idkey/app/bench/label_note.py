@@ -1,0 +1,134 @@
+"""What else is sold under the label, and what decides it: shown before anything is looked at."""
+
+from dataclasses import replace
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
+
+from idkey.app.bench.session import Session
+from idkey.app.parts.captions import button, caption
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
+from idkey.engine.labels import label_entry
+from idkey.model.label import Label
+from idkey.report.words import covers_words, mixup_warning, rich
+
+
+class LabelNote(QFrame):
+    """Warns of mix-ups, or asks which entry an unknown label means.
+
+    Args:
+        desk: Look, drawings, language.
+
+    Signals:
+        asked(character: str): The person wants to look at a deciding character.
+        label_chosen(label: str): The label stands for that entry.
+        put_away(): The person has read it.
+    """
+
+    asked = Signal(str)
+    label_chosen = Signal(str)
+    put_away = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._shown: tuple[object, ...] = ()
+        self.setProperty("pane", "doubt")
+        self._heading = caption(rank="strong")
+        self._text = caption()
+        for text in (self._heading, self._text):
+            text.setTextFormat(Qt.TextFormat.RichText)
+        self._more = button(self.tr("More"), "link")
+        self._close = button("✕", "quiet")
+        self._close.setAccessibleName(self.tr("Put this note away"))
+        self._close.setToolTip(self.tr("Put this note away"))
+        self._buttons = FlowRow(gap=6)
+        top = QHBoxLayout()
+        top.setSpacing(4)
+        top.addWidget(self._heading, 1)
+        top.addWidget(self._more, 0, Qt.AlignmentFlag.AlignTop)
+        top.addWidget(self._close, 0, Qt.AlignmentFlag.AlignTop)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 8, 8, 10)
+        column.setSpacing(6)
+        column.addLayout(top)
+        column.addWidget(self._text)
+        column.addWidget(self._buttons)
+        self._close.clicked.connect(self._on_close_clicked)
+        self._more.clicked.connect(self._on_more_clicked)
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        """What it says, as rich text."""
+        return f"{self._heading.text()} {self._text.text()}"
+
+    def show_session(self, session: Session) -> None:
+        """Show what the label of a session calls for."""
+        claim = session.case.claim
+        shown = (session.key, session.label, claim.text, session.matches)
+        if shown != self._shown:
+            self._shown = shown
+            self._buttons.clear()
+            if session.label is not None:
+                self._show_mixups(session, session.label)
+            else:
+                self._show_near(session)
+
+    def _show_mixups(self, session: Session, label: Label) -> None:
+        key, language = session.key, self._desk.language
+        names_only = replace(label, why="", deciding=(), safety="", law="", evidence="")
+        self._heading.setText(rich(key, mixup_warning(key, names_only, language)))
+        whole = f"{covers_words(key, label, language)} {label.why} {label.law}"
+        self._text.setText(rich(key, whole.strip()))
+        self._text.hide()
+        self._more.show()
+        if label.safety:
+            self._buttons.add(caption(label.safety, tone="hazard"))
+        if label.deciding:
+            self._buttons.add(caption(self.tr("This decides it:"), wraps=False))
+        for character in label.deciding:
+            known = key.character.get(character)
+            if known is not None:
+                self._add(known.name, character).clicked.connect(self._on_character_clicked)
+
+    def _show_near(self, session: Session) -> None:
+        text = session.case.claim.text
+        heading = self.tr("This key has no entry for “{text}”.").format(text=text)
+        self._heading.setText(rich(session.key, heading))
+        self._more.hide()
+        self._text.show()
+        if not session.matches:
+            self._text.setText(self.tr("Nothing in it comes near. The identification goes on."))
+            return
+        self._text.setText(self.tr("Did the label mean one of these? If not, just go on."))
+        for match in session.matches:
+            entry = label_entry(session.key, match.label)
+            if entry is not None:
+                one = self._add(match.text, match.label)
+                one.setToolTip(covers_words(session.key, entry, self._desk.language))
+                one.clicked.connect(self._on_match_clicked)
+
+    def _add(self, text: str, name: str) -> QPushButton:
+        one = button(text)
+        one.setObjectName(name)
+        self._buttons.add(one)
+        return one
+
+    @Slot()
+    def _on_character_clicked(self) -> None:
+        self.asked.emit(self.sender().objectName())
+
+    @Slot()
+    def _on_match_clicked(self) -> None:
+        self.label_chosen.emit(self.sender().objectName())
+
+    @Slot()
+    def _on_more_clicked(self) -> None:
+        self._text.setVisible(not self._text.isVisible())
+        self._more.setText(self.tr("Less") if self._text.isVisible() else self.tr("More"))
+
+    @Slot()
+    def _on_close_clicked(self) -> None:
+        self.put_away.emit()

@@ -1,0 +1,123 @@
+"""A number with its unit, its uncertainty and where the candidates lie."""
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from idkey.app.bench.range_strip import Band, RangeStrip
+from idkey.app.parts.answer import Answer, read_number
+from idkey.app.parts.captions import button, caption
+from idkey.app.parts.flow import FlowRow
+from idkey.app.parts.theme import Theme
+from idkey.model.character import Character, Kind
+
+
+class NumberEntry(QWidget):
+    """The number field of the question card.
+
+    Args:
+        theme: The look.
+
+    Signals:
+        edited(): The person typed.
+        measure_asked(): The person wants to measure on a photograph.
+    """
+
+    edited = Signal()
+    measure_asked = Signal()
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self.number = QLineEdit()
+        self.number.setMaximumWidth(theme.px(140))
+        self.spread = QLineEdit()
+        self.spread.setMaximumWidth(theme.px(90))
+        self._unit = caption(rank="lead", wraps=False)
+        self._unit_again = caption(rank="soft", wraps=False)
+        self._plus = caption("±", "soft", wraps=False)
+        self._wrong = caption(tone="doubt")
+        self._wrong.hide()
+        self._measure = button(self.tr("Measure on a photo"))
+        self.strip = RangeStrip(theme)
+        row = FlowRow(gap=8)
+        parts = (self.number, self._unit, self._plus, self.spread, self._unit_again)
+        for part in (*parts, self._measure):
+            row.add(part)
+        self._picture = QLabel()
+        self._picture.setProperty("pane", "plate")
+        self._picture.hide()
+        column = QVBoxLayout()
+        column.setSpacing(8)
+        column.addWidget(row)
+        column.addWidget(self._wrong)
+        column.addWidget(self.strip)
+        column.addStretch(1)
+        whole = QHBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(16)
+        whole.addWidget(self._picture, 0, Qt.AlignmentFlag.AlignTop)
+        whole.addLayout(column, 1)
+        self.number.textEdited.connect(self._on_text_edited)
+        self.spread.textEdited.connect(self._on_text_edited)
+        self._measure.clicked.connect(self._on_measure_clicked)
+        self._measure.hide()
+
+    @property
+    def complaint(self) -> str:
+        """What is wrong with what is typed; empty when nothing is."""
+        return self._wrong.text()
+
+    def offer_measuring(self, offered: bool) -> None:
+        """Whether a photograph can be measured here."""
+        self._measure.setVisible(offered)
+
+    def show_measure(self, picture: QPixmap | None) -> None:
+        """Show how the number is taken; None where there is no drawing of it."""
+        self._picture.setVisible(picture is not None)
+        if picture is not None:
+            self._picture.setPixmap(picture)
+
+    def show_character(self, character: Character, shown: tuple[Band, ...]) -> None:
+        """Ask for another number."""
+        count = character.kind is Kind.COUNT
+        self._unit.setText(self.tr("counted") if count else character.unit)
+        self._unit_again.setText(character.unit)
+        for part in (self._plus, self.spread, self._unit_again):
+            part.setVisible(not count)
+        self.number.setAccessibleName(character.question)
+        self.number.setAccessibleDescription(character.unit)
+        self.spread.setAccessibleName(self.tr("Standard uncertainty"))
+        usual = character.uncertainty
+        self.spread.setPlaceholderText(f"{usual:g}" if usual is not None else "")
+        self.spread.setToolTip(
+            self.tr("Standard uncertainty; empty takes the usual one of this character")
+        )
+        self.strip.show_bands(shown, character.unit)
+
+    def show_answer(self, answer: Answer) -> None:
+        """Show what stands on the card, without telling anybody."""
+        for field, text in ((self.number, answer.number), (self.spread, answer.spread)):
+            if field.text() != text:
+                field.setText(text)
+        self._judge()
+
+    def _judge(self) -> None:
+        value = read_number(self.number.text())
+        self.strip.show_value(value)
+        wrong = bool(self.number.text().strip()) and value is None
+        self._wrong.setText(self.tr("Write a number of 0 or more, such as 12.5.") if wrong else "")
+        self._wrong.setVisible(wrong)
+
+    @Slot()
+    def _on_text_edited(self) -> None:
+        self._judge()
+        self.edited.emit()
+
+    @Slot()
+    def _on_measure_clicked(self) -> None:
+        self.measure_asked.emit()
+
+    def focus(self) -> None:
+        """Put the cursor into the number."""
+        self.number.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.number.selectAll()

@@ -1,0 +1,171 @@
+"""Signing: the sale it goes with, who determined, what will be written."""
+
+from dataclasses import replace
+from pathlib import Path
+
+from PySide6.QtCore import QDate, Qt, QUrl, Signal, Slot
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import (
+    QDialog,
+    QFileDialog,
+    QFormLayout,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QTextBrowser,
+    QVBoxLayout,
+    QWidget,
+)
+
+from idkey.app.bench.rationale_html import preview_html
+from idkey.app.bench.session import Session
+from idkey.app.parts.captions import KeyButton, button, caption
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.filing import Filed, Order, previewed
+from idkey.app.parts.messages import Message
+from idkey.app.parts.sheet import page_style
+from idkey.store.record import Sale
+
+
+class RationaleDialog(QDialog):
+    """Asks for the sale and the signature, shows what will be written, has it written.
+
+    Args:
+        session: The session; its verdict is the one that is written.
+        desk: Look, drawings, language.
+        folder: Where the files go unless the person says otherwise.
+        parent: The window.
+
+    Signals:
+        signed(initials: str, order: object): Write it.
+    """
+
+    signed = Signal(str, object)
+
+    def __init__(self, session: Session, desk: Desk, *, folder: Path, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._session = session
+        self._desk = desk
+        self.setWindowTitle(self.tr("Rationale"))
+        self.resize(desk.theme.px(900), desk.theme.px(660))
+        self.number = QLineEdit()
+        self.date = QLineEdit(QDate.currentDate().toString(Qt.DateFormat.ISODate))
+        self.price = QLineEdit(session.case.claim.price)
+        self.buyer = QLineEdit()
+        self.initials = QLineEdit(session.case.by)
+        self.folder = QLineEdit(str(folder))
+        self.preview = QTextBrowser()
+        self.preview.setFrameShape(QFrame.Shape.NoFrame)
+        self.preview.setAccessibleName(self.tr("What will be written"))
+        self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
+        self.said = caption()
+        self.write = KeyButton(self.tr("Write PDF and JSON"), "Enter", desk.theme, "main")
+        self.write.setDefault(True)
+        self.show_pdf = button(self.tr("Open the PDF"))
+        self.show_pdf.hide()
+        self._filed: Filed | None = None
+        self._lay_out()
+        self._judge()
+        self.number.textEdited.connect(self._judge)
+        self.initials.textEdited.connect(self._judge)
+        self.write.clicked.connect(self._on_write_clicked)
+        self.show_pdf.clicked.connect(self._on_show_pdf_clicked)
+        self.preview.setHtml(f"<body>{preview_html(previewed(self._order()))}</body>")
+
+    def show_filed(self, filed: Filed) -> None:
+        """Say where the files are."""
+        self._filed = filed
+        text = self.tr("Written and attached to the case: {pdf} and {data}.")
+        self.said.setText(text.format(pdf=filed.pdf.name, data=filed.data.name))
+        self.show_pdf.show()
+        self.write.setEnabled(True)
+        self.write.setText(self.tr("Write it again"))
+
+    def show_message(self, message: Message) -> None:
+        """Say what went wrong and what to do."""
+        self.said.setText(f"{message.problem} {message.remedy}".strip())
+        self.write.setEnabled(True)
+
+    def _lay_out(self) -> None:
+        form = QFormLayout()
+        form.setSpacing(8)
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
+        for name, field in self._fields().items():
+            field.setAccessibleName(name)
+            form.addRow(name, field)
+        browse = button(self.tr("Another folder …"), "quiet")
+        browse.clicked.connect(self._on_browse_clicked)
+        form.addRow(browse)
+        side = QVBoxLayout()
+        side.setSpacing(12)
+        side.addWidget(caption(self.tr("Rationale"), "title"))
+        side.addLayout(form)
+        side.addStretch(1)
+        side.addWidget(self.said)
+        side.addWidget(self.show_pdf)
+        side.addWidget(self.write)
+        frame = QFrame()
+        frame.setProperty("pane", "card")
+        page = QVBoxLayout(frame)
+        page.setContentsMargins(16, 12, 8, 12)
+        page.addWidget(self.preview)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(20, 16, 16, 16)
+        row.setSpacing(20)
+        row.addLayout(side, 2)
+        row.addWidget(frame, 3)
+
+    def _fields(self) -> dict[str, QLineEdit]:
+        self.number.setPlaceholderText(self.tr("as the till prints it; empty without a sale"))
+        self.buyer.setPlaceholderText(self.tr("optional; stays out of the document"))
+        return {
+            self.tr("Sale number"): self.number,
+            self.tr("Date of the sale"): self.date,
+            self.tr("Price"): self.price,
+            self.tr("Reference to the buyer"): self.buyer,
+            self.tr("Determined by (initials)"): self.initials,
+            self.tr("Folder"): self.folder,
+        }
+
+    def _order(self) -> Order:
+        number = self.number.text().strip()
+        sale = None
+        if number:
+            sale = Sale(
+                number=number,
+                date=self.date.text().strip(),
+                price=self.price.text().strip(),
+                buyer=self.buyer.text().strip(),
+            )
+        initials = self.initials.text().strip()
+        assessment = self._session.reasoned.assessment
+        return Order(
+            key=self._session.key,
+            assessment=replace(assessment, case=replace(assessment.case, by=initials)),
+            sale=sale,
+            folder=Path(self.folder.text().strip()).expanduser(),
+            language=self._desk.language.code,
+        )
+
+    @Slot()
+    def _judge(self) -> None:
+        signed = bool(self.initials.text().strip())
+        self.write.setEnabled(signed)
+        self.said.setText("" if signed else self.tr("Sign with your initials to write it."))
+
+    @Slot()
+    def _on_write_clicked(self) -> None:
+        self.write.setEnabled(False)
+        self.said.setText(self.tr("Writing …"))
+        self.signed.emit(self.initials.text().strip(), self._order())
+
+    @Slot()
+    def _on_show_pdf_clicked(self) -> None:
+        if self._filed is not None:
+            QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._filed.pdf)))
+
+    @Slot()
+    def _on_browse_clicked(self) -> None:
+        chosen = QFileDialog.getExistingDirectory(self, self.tr("Folder"), self.folder.text())
+        if chosen:
+            self.folder.setText(chosen)

@@ -1,0 +1,1 @@
+"""The drill: learning to see the difference."""

@@ -1,0 +1,1 @@
+"""The library: the keys that are here, their age, sources and coverage."""

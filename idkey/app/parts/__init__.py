@@ -1,0 +1,1 @@
+"""What every place of the window uses: look, tiles, lists, jobs, messages."""

@@ -1,0 +1,118 @@
+"""State tiles in as many columns as fit."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QSize, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from idkey.app.parts.state_tile import LEAST_WIDTH, MOST_WIDTH, StateTile
+from idkey.app.parts.theme import Theme
+
+GAP = 8
+"""Space between tiles, in pixels."""
+
+
+class TileGrid(QWidget):
+    """Tiles in as many columns as fit; arrow keys move between them.
+
+    Args:
+        theme: The look.
+
+    Signals:
+        opened(tile: object): The person wants to see a tile's drawing large.
+    """
+
+    opened = Signal(object)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+        self.tiles: tuple[StateTile, ...] = ()
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+
+    def replace(self, tiles: Iterable[StateTile]) -> None:
+        """Show other tiles."""
+        for old in self.tiles:
+            old.hide()
+            old.deleteLater()
+        self.tiles = tuple(tiles)
+        for tile in self.tiles:
+            tile.setParent(self)
+            tile.large_asked.connect(self._on_tile_large_asked)
+            tile.show()
+        self._place()
+        self.updateGeometry()
+
+    def heightForWidth(self, width: int) -> int:
+        """Height of all rows at a width."""
+        columns, _, high = self._measures(width)
+        rows = -(-len(self.tiles) // columns)
+        return max(rows * (high + GAP) - GAP, 0)
+
+    def sizeHint(self) -> QSize:
+        """Room for the rows at the width there is."""
+        wide = max(self.width(), 320)
+        return QSize(wide, self.heightForWidth(wide))
+
+    def minimumSizeHint(self) -> QSize:
+        """One column."""
+        return QSize(160, self.heightForWidth(max(self.width(), 320)))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the columns to the width."""
+        self._place()
+        self.updateGeometry()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Move between tiles with the arrow keys; show one large with Z."""
+        tile = self.focusWidget()
+        if not isinstance(tile, StateTile) or tile not in self.tiles:
+            super().keyPressEvent(event)
+            return
+        steps = self._steps().get(event.key())
+        if event.key() == Qt.Key.Key_Z:
+            self.opened.emit(tile)
+        elif steps is None:
+            super().keyPressEvent(event)
+        else:
+            there = self.tiles.index(tile) + steps
+            if 0 <= there < len(self.tiles):
+                self.tiles[there].setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot()
+    def _on_tile_large_asked(self) -> None:
+        self.opened.emit(self.sender())
+
+    def _steps(self) -> dict[int, int]:
+        columns = self._measures(self.width())[0]
+        forth = -1 if self.isRightToLeft() else 1
+        key = Qt.Key
+        return {
+            key.Key_Left: -forth,
+            key.Key_Right: forth,
+            key.Key_Up: -columns,
+            key.Key_Down: columns,
+        }
+
+    def _measures(self, width: int) -> tuple[int, int, int]:
+        """Columns, width and height of a tile: as few rows as fit, filled evenly."""
+        if not self.tiles:
+            return 1, width, 0
+        count, px = len(self.tiles), self._theme.px
+        columns = max(1, min(count, (width + GAP) // (px(LEAST_WIDTH) + GAP)))
+        rows = -(-count // columns)
+        columns = -(-count // rows)
+        wide = min((width - GAP * (columns - 1)) // columns, px(MOST_WIDTH))
+        return columns, wide, self.tiles[0].height_at(wide)
+
+    def _place(self) -> None:
+        columns, wide, high = self._measures(self.width())
+        for number, tile in enumerate(self.tiles):
+            row, column = divmod(number, columns)
+            x = column * (wide + GAP)
+            if self.isRightToLeft():
+                x = self.width() - x - wide
+            tile.setGeometry(x, row * (high + GAP), wide, high)

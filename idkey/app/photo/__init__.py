@@ -1,0 +1,1 @@
+"""The photo tool: measure, count, compare on a picture."""

@@ -1,0 +1,1 @@
+"""The records: looking up cases, rates, lots."""

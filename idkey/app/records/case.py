@@ -1,0 +1,121 @@
+"""The chosen case of the records: what it says, and what can be done with it."""
+
+from enum import StrEnum
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QFrame, QTextBrowser, QVBoxLayout
+
+from idkey.app.parts.captions import KeyButton, caption
+from idkey.app.parts.flow import FlowRow
+from idkey.app.parts.messages import Message
+from idkey.app.parts.sheet import page_style
+from idkey.app.parts.theme import Theme
+
+
+class Deed(StrEnum):
+    """What can be done with the chosen case or cases."""
+
+    OPEN = "open"
+    WRITE = "write"
+    LABEL = "label"
+    EXPORT = "export"
+    SALE = "sale"
+    ERASE = "erase"
+
+
+KEYS = {
+    Deed.OPEN: "Alt+O",
+    Deed.WRITE: "Alt+R",
+    Deed.LABEL: "Alt+L",
+    Deed.EXPORT: "Alt+E",
+    Deed.SALE: "Alt+S",
+    Deed.ERASE: "Alt+B",
+}
+
+
+class RecordsCase(QFrame):
+    """Shows a case as a page, with buttons under it.
+
+    Args:
+        theme: The look.
+
+    Signals:
+        wanted(deed: object): Do it with the chosen case.
+    """
+
+    wanted = Signal(object)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self.setProperty("pane", "card")
+        self.page = QTextBrowser()
+        self.page.setFrameShape(QFrame.Shape.NoFrame)
+        self.page.setAccessibleName(self.tr("The chosen case"))
+        self.page.document().setDefaultStyleSheet(page_style(theme))
+        self.page.document().setIndentWidth(theme.px(16))
+        self.said = caption(rank="soft")
+        self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what people wrote
+        self.said.hide()
+        self.buttons = {deed: self._button(deed, theme) for deed in Deed}
+        row = FlowRow()
+        for one in self.buttons.values():
+            row.add(one)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, 10, 12, 12)
+        column.setSpacing(8)
+        column.addWidget(self.page, 1)
+        column.addWidget(self.said)
+        column.addWidget(row)
+
+    def show_page(self, html: str) -> None:
+        """Show another case."""
+        self.page.setHtml(f"<body>{html}</body>")
+
+    def say(self, text: str) -> None:
+        """Say what was done, or what is to be done; empty takes it away."""
+        self.said.setText(text)
+        self.said.setVisible(bool(text))
+
+    def show_message(self, message: Message) -> None:
+        """Say what went wrong and what to do."""
+        self.say(f"{message.problem} {message.remedy}".strip())
+
+    def allow(self, *, case: bool, busy: bool) -> None:
+        """Let through what can be done: with a chosen case, and while nothing is under way."""
+        for deed, one in self.buttons.items():
+            one.setEnabled(not busy and (case or deed is Deed.ERASE))
+
+    def _button(self, deed: Deed, theme: Theme) -> KeyButton:
+        role = "main" if deed is Deed.OPEN else ""
+        made = KeyButton(self._titles()[deed], KEYS[deed], theme, role)
+        made.setObjectName(deed.value)
+        made.setShortcut(KEYS[deed])
+        made.setAutoDefault(True)  # Enter presses it, outside a dialog too
+        made.setAccessibleName(self._titles()[deed])
+        made.setToolTip(self._tips().get(deed, ""))
+        made.setAccessibleDescription(self._tips().get(deed, ""))
+        made.clicked.connect(self._on_button_clicked)
+        return made
+
+    def _titles(self) -> dict[Deed, str]:
+        return {
+            Deed.OPEN: self.tr("Open at the bench"),
+            Deed.WRITE: self.tr("Rationale again"),
+            Deed.LABEL: self.tr("Shop label …"),
+            Deed.EXPORT: self.tr("Export …"),
+            Deed.SALE: self.tr("Attach sale …"),
+            Deed.ERASE: self.tr("Erase buyer …"),
+        }
+
+    def _tips(self) -> dict[Deed, str]:
+        return {
+            Deed.WRITE: self.tr("Write the rationale of this case again, as PDF and JSON"),
+            Deed.LABEL: self.tr("Write the corrected shop label as PDF"),
+            Deed.EXPORT: self.tr("Write the selected cases as a Darwin Core Archive"),
+            Deed.ERASE: self.tr("Take a buyer's reference out of the whole book"),
+        }
+
+    @Slot()
+    def _on_button_clicked(self) -> None:
+        self.wanted.emit(Deed(self.sender().objectName()))

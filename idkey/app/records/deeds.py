@@ -1,0 +1,132 @@
+"""What is done with recorded cases, one thing at a time, off the UI thread."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+
+from idkey.app.parts.jobs import Job, Jobs
+from idkey.app.records.work import Shelf
+from idkey.places import data_folder
+from idkey.report.language import Language
+from idkey.store.erasing import Erased, erase_buyer
+from idkey.store.record import Sale
+
+STOCK = "roll 62x29"
+"""What shop labels are printed on unless the window says otherwise."""
+
+
+class RecordsDeeds(QObject):
+    """Writes, attaches and erases; what is asked for while it is busy is not done.
+
+    Args:
+        shelf: Cases and keys.
+        language: Language of what is written.
+        jobs: Where the work is done.
+        parent: Owner.
+
+    Attributes:
+        folder: Where rationales go.
+        stock: Label stock, one of `idkey.report.label_pdf.STOCKS`.
+        owner: Who publishes an archive.
+
+    Signals:
+        started(): Something is under way.
+        done(said: str): It is done; what to tell the person.
+        failed(error: object): It was not done.
+        ended(): Nothing is under way any more.
+    """
+
+    started = Signal()
+    done = Signal(str)
+    failed = Signal(object)
+    ended = Signal()
+
+    def __init__(self, shelf: Shelf, language: Language, jobs: Jobs, parent: QObject) -> None:
+        super().__init__(parent)
+        self.folder = data_folder() / "rationales"
+        self.stock = STOCK
+        self.owner = self.tr("not stated")
+        self.busy = False
+        self._shelf, self._language, self._jobs = shelf, language, jobs
+
+    def write_again(self, case_id: str) -> None:
+        """Write the rationale of a case again, and note it in the record."""
+        folder, code = self.folder, self._language.code
+        said = self.tr("Written and noted in the record: {pdf} and {data}, in {folder}.")
+
+        def work() -> str:  # on a pool thread
+            filed = self._shelf.write_again(case_id, folder, code)
+            return said.format(pdf=filed.pdf.name, data=filed.data.name, folder=folder)
+
+        self._start(work)
+
+    def write_label(self, case_id: str, file: Path) -> None:
+        """Write the shop label of a case."""
+        stock, code = self.stock, self._language.code
+        said = self.tr("Shop label written: {file}")
+        self._start(lambda: said.format(file=self._shelf.write_label(case_id, file, stock, code)))
+
+    def export(self, case_ids: tuple[str, ...], file: Path) -> None:
+        """Write cases as a Darwin Core Archive."""
+        owner = self.owner
+        one = self.tr("One case is written to {file}; its buyer is not in it.")
+        many = self.tr("{n} cases are written to {file}; buyers are not in it.")
+
+        def work() -> str:  # on a pool thread
+            number = self._shelf.export(case_ids, file, owner)
+            return (one if number == 1 else many).format(n=number, file=file)
+
+        self._start(work)
+
+    def attach(self, case_id: str, sale: Sale) -> None:
+        """Note that the animal of a case went out with a sale."""
+        said = self.tr("Sale {number} is attached.").format(number=sale.number)
+
+        def work() -> str:  # on a pool thread
+            self._shelf.store.attach_sale(case_id, sale)
+            return said
+
+        self._start(work)
+
+    def erase(self, buyer: str) -> None:
+        """Erase a buyer's reference everywhere."""
+        self._start(lambda: self._erased(erase_buyer(self._shelf.store, buyer)))
+
+    def _erased(self, told: Erased) -> str:  # on a pool thread
+        if not told.sales and not told.drafts and not told.backups:
+            lines = [self.tr("No sale names that buyer; check how the reference was written.")]
+        else:
+            text = self.tr("Erased. Sales that named the buyer: {sales}; backups: {backups}.")
+            lines = [text.format(sales=told.sales, backups=told.backups)]
+        if told.kept_in:
+            text = self.tr("Remarks or papers of these cases still name the buyer: {cases}.")
+            lines.append(text.format(cases=", ".join(one[:8] for one in told.kept_in)))
+        if told.unreadable:
+            text = self.tr("Delete these copies, which could not be cleaned: {files}.")
+            lines.append(text.format(files=", ".join(map(str, told.unreadable))))
+        return " ".join(lines)
+
+    def _start(self, work: Callable[[], str]) -> None:
+        if self.busy:
+            return
+        self.busy = True
+        self.started.emit()
+        job = Job(lambda _: work())
+        job.succeeded.connect(self._on_succeeded)
+        job.failed.connect(self._on_failed)
+        job.ended.connect(self._on_ended)
+        self._jobs.start(job)
+
+    @Slot(object)
+    def _on_succeeded(self, said: str) -> None:
+        self.done.emit(said)
+
+    @Slot(object)
+    def _on_failed(self, error: object) -> None:
+        self.failed.emit(error)
+
+    @Slot()
+    def _on_ended(self) -> None:
+        self.busy = False
+        self.ended.emit()

@@ -1,0 +1,130 @@
+"""Small dialogs of the records: attach a sale, erase a buyer."""
+
+from PySide6.QtCore import QDate, Qt, Signal, Slot
+from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+
+from idkey.app.parts.captions import button, caption
+from idkey.app.parts.theme import Theme
+from idkey.store.record import Sale
+
+
+class _Asking(QDialog):
+    """A title, a word of explanation, fields, and two buttons."""
+
+    def __init__(self, title: str, said: str, theme: Theme, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(title)
+        self.setMinimumWidth(theme.px(440))
+        self.form = QFormLayout()
+        self.form.setSpacing(6)
+        self.form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
+        self.go = button(title, "main")
+        self.go.setDefault(True)
+        self.go.setEnabled(False)
+        self.go.clicked.connect(self._on_go_clicked)
+        leave = button(self.tr("Cancel"))
+        leave.setAutoDefault(False)
+        leave.clicked.connect(self.reject)
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(leave)
+        row.addWidget(self.go)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(20, 18, 20, 18)
+        column.setSpacing(12)
+        column.addWidget(caption(title, "lead"))
+        column.addWidget(caption(said, "soft"))
+        column.addLayout(self.form)
+        column.addStretch(1)
+        column.addLayout(row)
+
+    def field(self, name: str, text: str = "") -> QLineEdit:
+        """A new field under the ones there are."""
+        field = QLineEdit(text)
+        field.setAccessibleName(name)
+        self.form.addRow(name, field)
+        return field
+
+    def _done(self) -> None:
+        """Tell what was asked for."""
+
+    @Slot()
+    def _on_go_clicked(self) -> None:
+        self._done()
+        self.accept()
+
+
+class SaleDialog(_Asking):
+    """Asks for a sale.
+
+    Args:
+        price: Price to start with.
+        theme: The look.
+        parent: Owner.
+
+    Signals:
+        told(sale: object): Attach it.
+    """
+
+    told = Signal(object)
+
+    def __init__(self, price: str, theme: Theme, parent: QWidget) -> None:
+        said = self.tr("The same number again corrects the sale that was noted before.")
+        super().__init__(self.tr("Attach a sale"), said, theme, parent)
+        today = QDate.currentDate().toString(Qt.DateFormat.ISODate)
+        self.number = self.field(self.tr("Number of the sale in the till"))
+        self.date = self.field(self.tr("Date, such as 2026-03-12"), today)
+        self.price = self.field(self.tr("Price, with its currency"), price)
+        self.buyer = self.field(self.tr("Reference to the buyer (optional, can be erased)"))
+        self.note = self.field(self.tr("Remark (cannot be erased: name nobody here)"))
+        self.number.textChanged.connect(self._on_number_changed)
+        self.number.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _done(self) -> None:
+        self.told.emit(
+            Sale(
+                number=self.number.text().strip(),
+                date=self.date.text().strip(),
+                price=self.price.text().strip(),
+                buyer=self.buyer.text().strip(),
+                note=self.note.text().strip(),
+            )
+        )
+
+    @Slot(str)
+    def _on_number_changed(self, text: str) -> None:
+        self.go.setEnabled(bool(text.strip()))
+
+
+class EraseDialog(_Asking):
+    """Asks whose reference is to be erased.
+
+    Args:
+        buyer: Reference to start with.
+        theme: The look.
+        parent: Owner.
+
+    Signals:
+        told(buyer: str): Erase it everywhere.
+    """
+
+    told = Signal(str)
+
+    def __init__(self, buyer: str, theme: Theme, parent: QWidget) -> None:
+        said = self.tr(
+            "Takes the reference out of every sale, draft and backup of this book, for good. "
+            "The records stay verifiable. Write it exactly as it was noted."
+        )
+        super().__init__(self.tr("Erase a buyer"), said, theme, parent)
+        self.buyer = self.field(self.tr("Reference to the buyer"))
+        self.buyer.textChanged.connect(self._on_buyer_changed)
+        self.buyer.setText(buyer)
+        self.buyer.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _done(self) -> None:
+        self.told.emit(self.buyer.text())
+
+    @Slot(str)
+    def _on_buyer_changed(self, text: str) -> None:
+        self.go.setEnabled(bool(text.strip()))

@@ -1,0 +1,112 @@
+"""One recorded case as a page to read."""
+
+from html import escape
+
+from PySide6.QtCore import QCoreApplication
+
+from idkey.app.parts.prose import bullets, head, paragraph, toned
+from idkey.app.records.work import Detail, Step
+from idkey.engine.result import Stake, VerdictKind
+from idkey.report.language import Language
+from idkey.report.terms import verdict_title
+
+translate = QCoreApplication.translate
+
+
+def kind_words(kind: str, language: Language) -> str:
+    """A kind of verdict in words; what an older book calls otherwise stays as it is."""
+    if kind not in list(VerdictKind):
+        return kind or translate("records", "No verdict yet")
+    return verdict_title(VerdictKind(kind), language)
+
+
+def moment(at: str) -> str:
+    """A moment in ISO 8601 to the minute."""
+    return f"{at[:10]} {at[11:16]} UTC" if len(at) > 15 else at
+
+
+def case_page(found: Detail, language: Language, *, moved_on: bool) -> str:
+    """The case as HTML: what was claimed and concluded, what became of it, its revisions.
+
+    Args:
+        found: The case.
+        language: Language of the fixed words.
+        moved_on: Whether the key has changed since it was judged.
+    """
+    case, summary = found.stored.case, found.stored.summary
+    claim = case.claim
+    title = f"“{claim.text}”" if claim.text else translate("records", "No label")
+    parts = [head(title)]
+    facts = (claim.supplier, language.day(claim.date), claim.sex, claim.size)
+    told = " · ".join(fact for fact in facts if fact)
+    if told:
+        parts.append(paragraph(escape(told), "soft"))
+    verdict = kind_words(summary.kind if summary else "", language)
+    name = f": <i>{escape(summary.name)}</i>" if summary and summary.name else ""
+    parts.append(paragraph(f"<b>{escape(verdict)}</b>{name}"))
+    parts += [_caution(stake) for stake in (summary.cautions if summary else ())]
+    parts.append(paragraph(escape(_basis(found)), "soft"))
+    if moved_on:
+        said = translate(
+            "records", "The key has changed since: writing it again judges the case anew."
+        )
+        parts.append(paragraph(escape(said), "doubt"))
+    parts += _dealings(found)
+    return "".join((*parts, *_history(found, language)))
+
+
+def _caution(stake: str) -> str:
+    if stake == Stake.HAZARD:
+        said = translate("records", "A dangerous species was still possible: do not handle.")
+        return paragraph(toned("hazard", escape(said)))
+    said = translate("records", "A permit-listed species was still possible: check papers.")
+    return paragraph(toned("permit", escape(said)))
+
+
+def _basis(found: Detail) -> str:
+    case = found.stored.case
+    text = translate("records", "{n} findings · key {key} {version} · case {id}")
+    return text.format(n=len(case.findings), key=case.key, version=case.key_version, id=case.id[:8])
+
+
+def _dealings(found: Detail) -> list[str]:
+    """Intake, sales and documents; nothing where there are none."""
+    lines = []
+    if found.intake is not None:
+        text = translate("records", "Came in as {number} on {date}")
+        lines.append(text.format(number=found.intake.number, date=found.intake.date or "–"))
+    for sale in found.sales:
+        facts = (sale.date, sale.price, sale.note)
+        buyer = translate("records", "buyer noted") if sale.buyer else ""
+        told = ", ".join(fact for fact in (*facts, buyer) if fact)
+        text = translate("records", "Sold as {number}").format(number=sale.number)
+        lines.append(f"{text} ({told})" if told else text)
+    for paper in found.issued:
+        text = translate("records", "Rationale {file} of revision {number}")
+        lines.append(text.format(file=paper.file, number=paper.revision))
+    if not lines:
+        return []
+    return [head(translate("records", "Sale and papers")), bullets(map(escape, lines))]
+
+
+def _history(found: Detail, language: Language) -> list[str]:
+    lines = [_step(step, language) for step in found.steps]
+    parts = [head(translate("records", "Revisions")), bullets(lines)]
+    if found.more:
+        text = translate("records", "and {n} before them").format(n=found.more)
+        parts.append(paragraph(escape(text), "soft"))
+    return parts
+
+
+def _step(step: Step, language: Language) -> str:
+    revision = step.revision
+    by = f", {revision.by}" if revision.by else ""
+    first = f"<b>{revision.number}</b>&ensp;{escape(moment(revision.at) + by)}"
+    if revision.number == 1:
+        changed = translate("records", "case opened")
+    else:
+        named = [text.replace("_", " ") for text in step.changed]
+        changed = ", ".join(named) or translate("records", "judged")
+    verdict = kind_words(step.kind, language) if step.kind else ""
+    second = " → ".join(part for part in (changed, verdict) if part)
+    return f"{first}<br>{toned('soft', escape(second))}"

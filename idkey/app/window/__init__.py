@@ -1,0 +1,1 @@
+"""The window itself: start, frame, rail, commands, and the way between the places."""

@@ -1,0 +1,177 @@
+"""The places of the program side by side: the bench, the records, the drill."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from idkey import places
+from idkey.app.bench.session import Session
+from idkey.app.bench.state import BenchState
+from idkey.app.bench.view import BenchView
+from idkey.app.drill.state import DrillState
+from idkey.app.drill.view import DrillView
+from idkey.app.parts.desk import Desk
+from idkey.app.photo.tool import open_for
+from idkey.app.records.view import RecordsView
+from idkey.app.window.about import AboutDialog
+from idkey.app.window.help_view import HelpView
+from idkey.model.case import Finding
+from idkey.photo.shelf import PictureShelf
+
+
+def made_drill(state: BenchState, data: Path) -> DrillState:
+    """The state of the drill over the same record book and keys; it belongs to `state`."""
+    return DrillState(
+        state.keeper.store,
+        state.keys,
+        images=places.images_folder(),
+        attestations=data / "attestations",
+        parent=state,
+    )
+
+
+class Rooms(QStackedWidget):
+    """The bench, and the other places; those are built when somebody first goes there.
+
+    Args:
+        bench: The bench.
+        state: The state of the bench.
+        desk: Look, drawings, language.
+        data: Folder of the user's own data.
+        drill: The state of the drill, which outlives the window; None makes one when needed.
+
+    Signals:
+        left(): The person came back to the bench.
+        case_asked(case_id: str): The person wants this case on the bench.
+    """
+
+    left = Signal()
+    case_asked = Signal(str)
+
+    def __init__(
+        self,
+        bench: BenchView,
+        state: BenchState,
+        desk: Desk,
+        *,
+        data: Path,
+        drill: DrillState | None = None,
+    ) -> None:
+        super().__init__()
+        self.bench = bench
+        self._state = state
+        self._desk = desk
+        self._data = data
+        self._drill = drill
+        self.records: RecordsView | None = None
+        self.drill: DrillView | None = None
+        self._case = state.session.case.id
+        self.addWidget(bench)
+        state.changed.connect(self._on_state_changed)
+        bench.middle.question.measure_asked.connect(self.measure)
+        bench.middle.question.entry.offer_measuring(True)
+
+    def slots(self) -> dict[str, Callable[[], object]]:
+        """What the commands of the places do, by command."""
+        return {
+            "bench": self.enter_bench,
+            "records": self.enter_records,
+            "drill": self.enter_drill,
+            "photo": self.measure_question,
+            "manual": self.open_manual,
+            "about": self.open_about,
+        }
+
+    def close_work(self) -> None:
+        """Let go of work under way."""
+        self.bench.close_work()
+        if self.records is not None:
+            self.records.close_work()
+
+    @Slot()
+    def enter_bench(self) -> None:
+        """Back to the animal."""
+        self._show(self.bench)
+        self.left.emit()
+
+    @Slot()
+    def enter_records(self) -> None:
+        """Look up cases; from there a case can be laid on the bench."""
+        if self.records is None:
+            store, keys = self._state.keeper.store, self._state.keys
+            self.records = RecordsView(store, keys, self._desk.theme, language=self._desk.language)
+            self.records.deeds.folder = self._data / "rationales"
+            self.records.opened.connect(self._on_records_opened)
+            self.addWidget(self.records)
+        self._state.keeper.flush()
+        self._show(self.records)
+        self.records.refresh()
+        self.records.focus_first()
+
+    @Slot()
+    def enter_drill(self) -> None:
+        """Practise."""
+        if self.drill is None:
+            if self._drill is None:
+                self._drill = made_drill(self._state, self._data)
+            self.drill = DrillView(self._drill, self._desk)
+            self.drill.left.connect(self.enter_bench)
+            self.addWidget(self.drill)
+        self._show(self.drill)
+        self.drill.open()
+
+    @Slot(str)
+    def measure(self, name: str) -> None:
+        """Open the photo tool for a character; what it finds goes into the ledger."""
+        session = self._state.session
+        character = session.key.character.get(name)
+        if character is None:
+            return
+        case = session.case
+        ids = tuple(dict.fromkeys(p for f in case.findings for p in f.pictures))
+        shelf = PictureShelf(self._data / "pictures")
+        tool = open_for(
+            self,
+            session.key,
+            character,
+            shelf,
+            desk=self._desk,
+            ids=ids,
+            earlier=case.finding(name),
+        )
+        tool.measured.connect(self._on_measured)
+
+    def measure_question(self) -> None:
+        """Open the photo tool for the question on the card."""
+        question = self._state.session.question
+        if question is not None:
+            self.measure(question.character)
+
+    def open_about(self) -> None:
+        """Say what the program is made of."""
+        AboutDialog(self._desk, self).open()
+
+    def open_manual(self) -> None:
+        """Open the manual."""
+        HelpView(places.docs_folder(), self._desk, self).show()
+
+    @Slot(object)
+    def _on_state_changed(self, session: Session) -> None:
+        """Another case was laid on the bench: go there."""
+        if session.case.id != self._case:
+            self._case = session.case.id
+            self._show(self.bench)
+
+    @Slot(object)
+    def _on_measured(self, finding: Finding) -> None:
+        self._state.observe(finding)
+
+    @Slot(str)
+    def _on_records_opened(self, case_id: str) -> None:
+        self.case_asked.emit(case_id)
+        self.enter_bench()
+
+    def _show(self, place: QWidget) -> None:
+        self.setCurrentWidget(place)

@@ -1,0 +1,1 @@
+"""The workshop: a key edited in place, with the checker running."""
