@@ -1,0 +1,34 @@
+"""The pages of the workshop, in order."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QWidget
+
+from idkey.app.parts.desk import Desk
+from idkey.app.workshop.state import WorkshopState
+
+translate = QCoreApplication.translate
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkshopPage:
+    """A page: built when somebody first goes there.
+
+    Attributes:
+        id: Stable name.
+        title: What it is called.
+        made: Builds it; it listens to `state.changed` itself, and draws `state.editing` at once.
+        shows: Whether it can show a place that was asked for (a `Problem` or a `Remark`).
+    """
+
+    id: str
+    title: str
+    made: Callable[[WorkshopState, Desk], QWidget]
+    shows: Callable[[object], bool] = lambda _: False
+
+
+def workshop_pages() -> tuple[WorkshopPage, ...]:
+    """All pages. A page with a method ``show_place(place)`` is told the place asked for."""
+    return ()
