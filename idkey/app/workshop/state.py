@@ -12,6 +12,7 @@ from idkey.engine.audit import Remark, audit
 from idkey.formats.folder import check_values, read_key, write_key
 from idkey.formats.problem import Problem, Severity
 from idkey.model.key import Key
+from idkey.store.book import Store
 
 Found = tuple[Key, tuple[Problem, ...], tuple[Remark, ...]]
 
@@ -24,6 +25,11 @@ class WorkshopState(QObject):
     Args:
         drafts: Folder where unsaved work is kept.
         parent: Owner.
+        store: The record book, for what its cases and its drill log say about the key; None
+            where there is none.
+
+    Attributes:
+        errands: Where pages have longer work done; it never holds up the checking.
 
     Signals:
         changed(editing: Editing): After each step, and when mistakes have been found.
@@ -38,14 +44,19 @@ class WorkshopState(QObject):
     failed = Signal(object)
     saved = Signal(object)
 
-    def __init__(self, drafts: Path, parent: QObject | None = None) -> None:
+    def __init__(
+        self, drafts: Path, parent: QObject | None = None, *, store: Store | None = None
+    ) -> None:
         super().__init__(parent)
+        self.store = store
+        self.errands = Jobs(threads=1, parent=self)
         self._drafts = drafts
         self._jobs = Jobs(threads=1, parent=self)
         self.editing: Editing | None = None
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
+        self.errands.close()
         self._jobs.wait()
         self._jobs.close()
 
