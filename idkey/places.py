@@ -47,6 +47,33 @@ def data_folder() -> Path:
     return folder
 
 
+BOOK = "records.sqlite"
+"""File of the record book in the data folder."""
+
+BOOK_VARIABLE = "IDKEY_BOOK"
+"""Environment variable that names another record book, as a file or postgresql:// address."""
+
+BOOK_NOTE = "book.txt"
+"""File in the data folder that may name another record book, where no variable does."""
+
+
+def record_book(folder: Path | None = None) -> str:
+    """Path or address of the record book, whether it is there or not.
+
+    Several counters share one by naming the same server, each in its variable or note.
+
+    Args:
+        folder: The user's data; None takes the usual folder.
+
+    Raises:
+        OSError: The data folder cannot be made, or the note cannot be read.
+    """
+    folder = folder or data_folder()
+    note = folder / BOOK_NOTE
+    named = os.environ.get(BOOK_VARIABLE) or (note.read_text("utf-8") if note.is_file() else "")
+    return named.strip() or str(folder / BOOK)
+
+
 def _shipped(name: str) -> Path:
     """The folder inside an installed package, else at the top of the repository."""
     inside = PACKAGE / "_data" / name

@@ -8,12 +8,14 @@ import click
 from idkey.cli.checking import checked
 from idkey.cli.console import Console
 from idkey.cli.findings import unknown
-from idkey.cli.recorded import archived, book_file, full_id, open_book, recorded
+from idkey.cli.opening import opened
+from idkey.cli.recorded import book_file, full_id, open_book, recorded
 from idkey.cli.usage import DONE, OPEN
 from idkey.engine.result import VerdictKind
 from idkey.errors import IdKeyError
 from idkey.report.darwincore import Dataset, write_archive
 from idkey.report.label_pdf import STOCKS, write_labels
+from idkey.report.recorded import archived
 from idkey.report.shop_label import shop_label
 from idkey.report.verify import verify_words
 from idkey.store.backups import back_up, backups, restore
@@ -152,7 +154,7 @@ def export_dwc(book: str, out: Path, cases: tuple[str, ...], owner: str, title: 
     """Write cases as a Darwin Core Archive; buyers never enter it."""
     with open_book(book) as store:
         ids = dict.fromkeys(full_id(store, case) for case in cases)
-        found = [archived(store, case) for case in ids]
+        found = archived(store, opened, ids)
     day = datetime.now(UTC).date().isoformat()
     write_archive(out, found, Dataset(title=title, owner=owner, published=day))
     click.echo(f"wrote {out}: {len(found)} {'case' if len(found) == 1 else 'cases'}")
@@ -191,9 +193,9 @@ def verify_file(book: str, file: Path) -> int:
 def label(book: str, case: str, out: Path, stock: str, price: str) -> int:
     """Write the corrected shop label of a recorded case as PDF."""
     with open_book(book) as store:
-        one = recorded(store, case)
-    write_labels(out, [shop_label(one.rationale, price=price)], STOCKS[stock])
-    click.echo(f"wrote {out}: {one.rationale.heading}")
+        found = recorded(store, case).rationale()
+    write_labels(out, [shop_label(found, price=price)], STOCKS[stock])
+    click.echo(f"wrote {out}: {found.heading}")
     return DONE
 
 

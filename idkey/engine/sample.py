@@ -7,6 +7,9 @@ from idkey.model.case import Aim, Case, Certainty, Claim, Finding, Specimen
 from idkey.model.character import Look, Sex, Stage
 from idkey.model.key import Key
 
+SAMPLE_ID = "00000000-0000-4000-8000-000000000001"
+"""Id of the sample case; it is about no animal of the shop, so no rate counts it."""
+
 SAMPLE_KEY = "large-dark-scorpions"
 """Id of the shipped key the sample case belongs to."""
 
@@ -20,7 +23,7 @@ def sample_case(key: Key) -> Case:
     text = "Emperor scorpion"
     matches = match_labels(key, text)
     return Case(
-        id="00000000-0000-4000-8000-000000000001",
+        id=SAMPLE_ID,
         key=key.id,
         key_version=key.version,
         key_digest=key.digest,

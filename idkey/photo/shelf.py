@@ -6,8 +6,6 @@ import io
 import json
 import os
 import re
-import time
-from collections.abc import Collection
 from dataclasses import asdict
 from enum import StrEnum
 from pathlib import Path
@@ -19,8 +17,6 @@ from idkey.photo.intake import LIMITS, Incoming, Limits, Picture, read_bytes, re
 
 THUMBNAIL = 256
 """Longest side of a thumbnail, in pixels."""
-
-DAY_SECONDS = 86_400.0
 
 _ID = re.compile(r"[0-9a-f]{64}")
 _ENDING = {"image/jpeg": ".jpg", "image/png": ".png"}
@@ -168,35 +164,6 @@ class PictureShelf:
                 file.unlink(missing_ok=True)
         except OSError as err:
             raise self._unwritable(err) from err
-
-    def sweep(
-        self, referenced: Collection[str], *, older_than_seconds: float = DAY_SECONDS
-    ) -> tuple[str, ...]:
-        """Delete pictures that nothing refers to.
-
-        Args:
-            referenced: Ids that findings name, in every revision of every case.
-            older_than_seconds: Younger ones stay: their finding may not be saved yet.
-
-        Returns:
-            Ids of those deleted.
-        """
-        named, latest = set(referenced), time.time() - older_than_seconds
-        gone = []
-        for picture_id in self.ids():
-            if picture_id in named:
-                continue
-            note = self._note_file(picture_id)
-            with contextlib.suppress(OSError):
-                if note.stat().st_mtime > latest:
-                    continue
-                for ending in _ENDING.values():
-                    note.with_suffix(ending).unlink(missing_ok=True)
-                for beside in note.parent.glob(f"{picture_id}.*.*"):  # thumbnail and drafts
-                    beside.unlink()
-                note.unlink()
-                gone.append(picture_id)
-        return tuple(gone)
 
     def _file(self, picture: Picture) -> Path:
         return self._note_file(picture.id).with_suffix(_ENDING[picture.media_type])

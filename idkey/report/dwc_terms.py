@@ -57,7 +57,7 @@ OCCURRENCE = Table(
     ),
     constant={
         DWC + "degreeOfEstablishment": "captive",
-        DWC + "occurrenceStatus": "present",
+        DWC + "occurrenceStatus": "detected",
         DWC + "nomenclaturalCode": "ICZN",
     },
 )

@@ -74,6 +74,14 @@ def intake_of(store: Store, case_id: str) -> Intake | None:
         return _intake(connection, case_id)
 
 
+def papers_of(store: Store, case_id: str) -> Papers | None:
+    """The permit fields of an animal: those it came with, else those of its newest sale."""
+    noted = intake_of(store, case_id)
+    sold = store.sales(case_id)
+    known = (noted.papers if noted else Papers(), *(sale.papers for sale in reversed(sold)))
+    return next((papers for papers in known if papers != Papers()), None)
+
+
 def cases_of_intake(store: Store, number: str) -> tuple[str, ...]:
     """Ids of the cases that came in under that number, last touched first."""
     wanted = (

@@ -12,6 +12,7 @@ from idkey.engine.agreement import (
     kappa_between,
     matches,
 )
+from idkey.engine.sample import SAMPLE_ID
 from idkey.model.case import Case
 from idkey.store.book import Store
 from idkey.store.chain import append
@@ -132,7 +133,7 @@ def agreement(store: Store, *, since: str = "", until: str = "") -> Agreement:
         since: First day, ISO 8601; empty for no limit.
         until: Last day, included.
     """
-    limits: list[ColumnElement[bool]] = []
+    limits: list[ColumnElement[bool]] = [_FIRST.c.id != SAMPLE_ID]
     if since:
         limits.append(_FIRST.c.day >= since)
     if until:

@@ -5,6 +5,7 @@ from functools import cache
 
 from sqlalchemy import delete, insert, select
 
+from idkey.engine.sample import SAMPLE_ID
 from idkey.store.book import Store
 from idkey.store.codec import storable
 from idkey.store.schema import cases, people, suppliers
@@ -75,7 +76,8 @@ def suppliers_of(store: Store) -> tuple[Supplier, ...]:
     """
     with store.database.reads() as connection:
         noted = connection.execute(select(suppliers)).mappings().all()
-        seen = connection.execute(select(cases.c.supplier).distinct()).scalars()
+        named = select(cases.c.supplier).where(cases.c.id != SAMPLE_ID)
+        seen = connection.execute(named.distinct()).scalars()
         found: dict[str, Supplier] = {}
         for name in sorted(filter(plain_words, seen)):
             found.setdefault(supplier_words(name), Supplier(name=name))

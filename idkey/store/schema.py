@@ -10,14 +10,13 @@ from sqlalchemy import (
     ForeignKey,
     Index,
     Integer,
-    LargeBinary,
     MetaData,
     Table,
     Text,
     UniqueConstraint,
 )
 
-HEAD = "0003"
+HEAD = "0004"
 """The newest migration; a book that says a higher number was written by a newer program."""
 
 metadata = MetaData()
@@ -163,16 +162,6 @@ rationales = Table(
     Index("ix_rationales_case_id", "case_id"),
 )
 """Documents handed out, by the SHA-256 of their bytes."""
-
-pictures = Table(
-    "pictures",
-    metadata,
-    Column("id", Text, primary_key=True),
-    Column("media_type", Text, nullable=False),
-    Column("content", LargeBinary, nullable=False),
-    Column("note", Text, nullable=False),
-)
-"""Pictures by the SHA-256 of their bytes, which findings name and the chain so protects."""
 
 drill_trials = Table(
     "drill_trials",

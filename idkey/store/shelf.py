@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, RowMapping, Select, delete, func, insert, select, union_all
 
+from idkey.engine.sample import SAMPLE_ID
 from idkey.model.case import Case
 from idkey.store.codec import canonical, storable
 from idkey.store.content import opened
@@ -78,12 +79,16 @@ def rows(connection: Connection, query: Query) -> tuple[CaseRow, ...]:
 
 
 def outcomes(connection: Connection, label_id: str, excluding: str, key: str) -> dict[str, int]:
-    """How many established cases of a label turned out to be each taxon, most first."""
+    """How many established cases of a label turned out to be each taxon, most first.
+
+    Second opinions and the sample case do not count.
+    """
     wanted = (
         select(case_taxa.c.taxon, func.count().label("cases"))
         .join(cases, cases.c.id == case_taxa.c.case_id)
         .where(cases.c.label_id == label_id, cases.c.level == "established")
-        .where(cases.c.id != excluding, cases.c.id.not_in(select(opinions.c.case_id)))
+        .where(cases.c.id.not_in((excluding, SAMPLE_ID)))
+        .where(cases.c.id.not_in(select(opinions.c.case_id)))
         .group_by(case_taxa.c.taxon)
         .order_by(func.count().desc(), case_taxa.c.taxon)
     )

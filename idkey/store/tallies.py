@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Select, func, literal_column, select
 
 from idkey.engine.intervals import Interval, wilson
+from idkey.engine.sample import SAMPLE_ID
 from idkey.store.book import Store
 from idkey.store.people import supplier_words, suppliers_of
 from idkey.store.schema import cases, opinions
@@ -73,7 +74,8 @@ def tallies(
 ) -> tuple[Tally, ...]:
     """Cases per label or supplier, per stretch of time and kind of verdict.
 
-    Second opinions are not counted: an animal counts once.
+    Second opinions are not counted: an animal counts once. The sample case is no animal of the
+    shop and is not counted at all.
 
     Args:
         store: The book.
@@ -105,7 +107,7 @@ def _counts(subject: Subject, period: Period, since: str, until: str) -> Select[
     column = cases.c[subject.value]
     wanted: Select[Any] = (
         select(column, stretch, cases.c.kind, func.count())
-        .where(cases.c.id.not_in(select(opinions.c.case_id)))
+        .where(cases.c.id != SAMPLE_ID, cases.c.id.not_in(select(opinions.c.case_id)))
         .group_by(column, stretch, cases.c.kind)
     )
     if since:

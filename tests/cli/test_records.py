@@ -12,9 +12,9 @@ from pypdf import PdfReader
 
 from idkey.cli.commands import main
 from idkey.cli.opening import opened
-from idkey.cli.recorded import BOOK, recorded
+from idkey.cli.recorded import recorded
 from idkey.engine.sample import SAMPLE_KEY, sample_case
-from idkey.places import data_folder
+from idkey.places import BOOK, data_folder
 from idkey.report.pdf import write_pdf
 from idkey.report.rationale import rationale_json
 from idkey.store.book import Store
@@ -45,7 +45,7 @@ def document(tmp_path: Path, ending: str) -> Path:
     """A rationale of the sample case, written from the person's own book."""
     file = tmp_path / f"rationale.{ending}"
     with Store.open(data_folder() / BOOK) as store:
-        found = recorded(store, CASE).rationale
+        found = recorded(store, CASE).rationale()
     if ending == "pdf":
         write_pdf(file, found)
     else:

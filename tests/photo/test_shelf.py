@@ -2,7 +2,6 @@
 
 import hashlib
 import io
-import os
 from pathlib import Path
 
 import pytest
@@ -119,20 +118,6 @@ def test_a_note_that_lies_about_its_picture_is_not_believed(shelf: PictureShelf)
     assert shelf.condition(picture.id) is Condition.MISSING
 
 
-def test_a_sweep_deletes_old_pictures_that_nothing_refers_to_and_no_others(shelf: PictureShelf):
-    kept = shelf.add_bytes(saved(card()))
-    loose = shelf.add_bytes(saved(card(300, 200)))
-    young = shelf.add_bytes(saved(card(200, 300)))
-    for picture in (kept, loose):
-        os.utime(file_of(shelf, picture.id).with_suffix(".json"), (1, 1))
-
-    gone = shelf.sweep({kept.id})
-
-    assert gone == (loose.id,)
-    assert set(shelf.ids()) == {kept.id, young.id}
-    assert not list(shelf.folder.glob(f"*/{loose.id}*"))
-
-
 def test_marks_that_are_not_noted_yet_are_kept_with_picture_and_character(shelf: PictureShelf):
     picture = shelf.add_bytes(saved(card()))
 
@@ -145,18 +130,14 @@ def test_marks_that_are_not_noted_yet_are_kept_with_picture_and_character(shelf:
     assert shelf.ids() == (picture.id,)
 
 
-def test_empty_marks_remove_the_draft_and_a_sweep_removes_all(shelf: PictureShelf):
+def test_empty_marks_remove_the_draft_and_no_other(shelf: PictureShelf):
     picture = shelf.add_bytes(saved(card()))
     shelf.put_draft(picture.id, "length", "some text")
     shelf.put_draft(picture.id, "width", "some text")
 
     shelf.put_draft(picture.id, "length", "")
     assert shelf.draft(picture.id, "length") == ""
-    os.utime(file_of(shelf, picture.id).with_suffix(".json"), (1, 1))
-    shelf.sweep(set())
-
-    assert shelf.draft(picture.id, "width") == ""
-    assert not [file for file in shelf.folder.rglob("*") if file.is_file()]
+    assert shelf.draft(picture.id, "width") == "some text"
 
 
 def test_drafts_are_not_kept_for_what_is_no_picture(shelf: PictureShelf):

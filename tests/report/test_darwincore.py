@@ -104,7 +104,7 @@ def test_an_occurrence_is_a_living_captive_animal_with_its_label_word_for_word(
 
     assert seen[DWC + "basisOfRecord"] == "LivingSpecimen"
     assert seen[DWC + "degreeOfEstablishment"] == "captive"
-    assert seen[DWC + "occurrenceStatus"] == "present"
+    assert seen[DWC + "occurrenceStatus"] == "detected"
     assert seen[DWC + "verbatimLabel"] == LABEL
     assert seen[DWC + "sex"] == "female"
     assert seen[DWC + "eventDate"] == "2025-11-03"

@@ -117,10 +117,25 @@ def test_a_step_that_fails_leaves_the_old_book_as_it_was(tmp_path: Path):
     assert "people" not in names
 
 
-def make_old(file: Path) -> None:
+@pytest.mark.parametrize("filled", [False, True])
+def test_the_table_of_pictures_goes_only_when_it_is_empty(tmp_path: Path, filled: bool):
+    file = tmp_path / "old.sqlite3"
+    make_old(file, "0003")
+    if filled:
+        with closing(sqlite3.connect(file)) as raw, raw:
+            raw.execute("INSERT INTO pictures VALUES ('x', 'image/png', x'00', '')")
+    Store.open(file).close()
+
+    with closing(sqlite3.connect(file)) as raw:
+        found = raw.execute("SELECT name FROM sqlite_master WHERE name = 'pictures'").fetchall()
+    assert bool(found) == filled
+
+
+def make_old(file: Path, form: str = "0001") -> None:
     database = Database(file)
     with database.writes() as connection:
         upgrade(connection, "0001")
         for line in FORM_1.read_text("utf-8").splitlines():
             connection.exec_driver_sql(line)
+        upgrade(connection, form)
     database.close()

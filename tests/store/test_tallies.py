@@ -4,11 +4,14 @@ from dataclasses import replace
 
 import pytest
 
+from idkey.engine.sample import SAMPLE_ID
 from idkey.store.book import Store
+from idkey.store.people import suppliers_of
 from idkey.store.record import VerdictSummary
 from idkey.store.tallies import Period, Subject, Tally, tallies
 from tests.store.cases import EXAMPLE, example
 
+RIGHT = VerdictSummary(kind="holds", level="established", taxa=("a",))
 NEWCOMBE = "Newcombe 1998, Statist. Med. 17: 857-872, table I, method 3"
 
 
@@ -80,3 +83,18 @@ def test_the_rate_leaves_out_what_is_not_decided():
 
 def test_an_empty_book_has_no_tallies(store: Store):
     assert tallies(store, Subject.SUPPLIER) == ()
+
+
+def test_the_sample_case_counts_nowhere(store: Store):
+    store.save(replace(EXAMPLE, id=SAMPLE_ID), RIGHT)
+    store.save(example(1), RIGHT)
+
+    assert [t.kinds for t in tallies(store, Subject.LABEL)] == [{"holds": 1}]
+    assert [t.kinds for t in tallies(store, Subject.SUPPLIER)] == [{"holds": 1}]
+    assert store.outcomes("asian_forest_scorpion") == {"a": 1}
+
+
+def test_the_supplier_of_the_sample_case_is_none_of_the_shop(store: Store):
+    store.save(replace(EXAMPLE, id=SAMPLE_ID), RIGHT)
+
+    assert suppliers_of(store) == ()

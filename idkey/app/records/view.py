@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QStackedWidget, QVBoxLay
 from idkey.app.parts.captions import caption
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
-from idkey.app.parts.reasoner import Reasoner
 from idkey.app.parts.segments import Segments
 from idkey.app.parts.theme import Theme
 from idkey.app.records.case import Deed, RecordsCase
@@ -66,7 +65,7 @@ class RecordsView(QWidget):
     ) -> None:
         super().__init__(parent)
         self._store, self._theme, self._language = store, theme, language
-        self._shelf = Shelf(store, keys, Reasoner())
+        self._shelf = Shelf(store, keys)
         self._detail: Detail | None = None
         self._to_sell = ""
         self._moved_on = self._warned = False

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, Slot
 
+from idkey import places
 from idkey.app.bench.session import Session
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.desk import Desk
@@ -19,9 +20,6 @@ from idkey.app.window.window import Window
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.report.language import in_language
 from idkey.store.book import Store
-
-BOOK = "records.sqlite"
-"""File of the record book in the data folder."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,7 +51,7 @@ def opened(folders: Folders) -> Opened:  # on a pool thread
     Raises:
         IdKeyError: The book or the key cannot be read.
     """
-    store = Store.open(folders.data / BOOK)
+    store = Store.open(places.record_book(folders.data))
     try:
         keys = KeyLibrary(folders.keys, SAMPLE_KEY, own=folders.data / "keys")
         keys[next(iter(keys))]

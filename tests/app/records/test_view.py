@@ -19,6 +19,7 @@ from idkey.app.records.dialogs import EraseDialog, SaleDialog
 from idkey.app.records.view import Part, RecordsView
 from idkey.engine.sample import sample_case
 from idkey.model.key import Key
+from idkey.report.recorded import judged
 from idkey.store.book import Store
 from idkey.store.rationales import rationales_of
 from idkey.store.record import Sale, VerdictSummary
@@ -34,7 +35,7 @@ def view(store: Store, keys: KeyLibrary, key: Key, theme: Theme, qtbot: QtBot) -
         case = sample_case(key)
         claim = replace(case.claim, supplier=SUPPLIERS[number % 2], date=f"2026-0{number + 1}-10")
         case = replace(case, id=f"case-{number}", claim=claim)
-        store.save(case, VerdictSummary.of(made._shelf.judged(case)))
+        store.save(case, VerdictSummary.of(judged(store, key, case)))
     qtbot.addWidget(made)
     made.resize(1200, 800)
     made.show()

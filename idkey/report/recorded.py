@@ -1,0 +1,94 @@
+"""Cases of the record book judged again with the keys in hand."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from idkey.engine.assess import assess
+from idkey.engine.compile import compile_key
+from idkey.engine.labels import claimed
+from idkey.engine.matrix import Matrix
+from idkey.engine.priors import label_prior
+from idkey.engine.result import Assessment
+from idkey.model.case import Care, Case, Specimen
+from idkey.model.key import Key
+from idkey.report.dwc_rows import ArchivedCase
+from idkey.report.rationale import rationale
+from idkey.report.reasons import Rationale
+from idkey.store.book import Store
+from idkey.store.intake import papers_of
+from idkey.store.rationales import rationales_of
+from idkey.store.record import StoredCase, VerdictSummary
+
+KeyOf = Callable[[str], Key]
+"""Finds a key by its id; raises IdKeyError when it is not at hand."""
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """A saved case, the key in hand, and what that key says about it."""
+
+    stored: StoredCase
+    key: Key
+    assessment: Assessment
+
+    def rationale(self, language: str = "en") -> Rationale:
+        """The rationale as it would be written now."""
+        stamp = self.stored.revision
+        return rationale(self.key, self.assessment, revision=stamp, language=language)
+
+    @property
+    def summary(self) -> VerdictSummary:
+        """The verdict in short, with the stamp of the key in hand."""
+        return VerdictSummary.of(self.assessment)
+
+
+def judged(store: Store, key: Key, case: Case) -> Assessment:
+    """What the key in hand says; the case's stamp of the key becomes that key's.
+
+    Where the case wants a prior, the shop's other decided cases count, this one never.
+    """
+    case = replace(case, key_version=key.version, key_digest=key.digest)
+    label, prior = claimed(key, case), None
+    if label is not None and case.use_prior:
+        outcomes = store.outcomes(label.id, excluding=case.id, key=key.id)
+        known = {taxon: n for taxon, n in outcomes.items() if taxon in key.taxon}
+        prior = label_prior(key, label, known).shares
+    return assess(_matrix(key, case.specimen, case.care), case, prior)
+
+
+def recorded(store: Store, key_of: KeyOf, case_id: str, number: int | None = None) -> Recorded:
+    """A saved case, or one of its revisions, judged with the key in hand.
+
+    Raises:
+        IdKeyError: There is no such case, or its key is not at hand.
+    """
+    stored = store.case(case_id, number)
+    key = key_of(stored.case.key)
+    return Recorded(stored, key, judged(store, key, stored.case))
+
+
+def archived(store: Store, key_of: KeyOf, case_ids: Iterable[str]) -> list[ArchivedCase]:
+    """Cases for an archive: what counts now, and the states that were handed out before.
+
+    Raises:
+        IdKeyError: A case is not there, or its key is not at hand.
+    """
+    return [_archived(store, key_of, case_id) for case_id in case_ids]
+
+
+def _archived(store: Store, key_of: KeyOf, case_id: str) -> ArchivedCase:
+    one = recorded(store, key_of, case_id)
+    newest = one.stored.revision.number
+    issued = {paper.revision for paper in rationales_of(store, case_id)}
+    earlier = (recorded(store, key_of, case_id, n) for n in sorted(issued - {newest}))
+    return ArchivedCase(
+        current=one.rationale(),
+        earlier=tuple(before.rationale() for before in earlier),
+        papers=papers_of(store, case_id),
+    )
+
+
+@lru_cache(maxsize=8)
+def _matrix(key: Key, specimen: Specimen, care: Care) -> Matrix:
+    return compile_key(key, specimen, care)
