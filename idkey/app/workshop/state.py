@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.shelf import Shelf
 from idkey.engine.audit import Remark, audit
 from idkey.formats.folder import check_values, read_key, write_key
 from idkey.formats.problem import Problem, Severity
@@ -25,10 +26,12 @@ class WorkshopState(QObject):
     Args:
         drafts: Folder where unsaved work is kept.
         parent: Owner.
+        shelf: Where keys are; None looks for own ones beside the drafts.
         store: The record book, for what its cases and its drill log say about the key; None
             where there is none.
 
     Attributes:
+        shelf: Where keys are.
         errands: Where pages have longer work done; it never holds up the checking.
 
     Signals:
@@ -45,9 +48,15 @@ class WorkshopState(QObject):
     saved = Signal(object)
 
     def __init__(
-        self, drafts: Path, parent: QObject | None = None, *, store: Store | None = None
+        self,
+        drafts: Path,
+        parent: QObject | None = None,
+        *,
+        shelf: Shelf | None = None,
+        store: Store | None = None,
     ) -> None:
         super().__init__(parent)
+        self.shelf = shelf or Shelf.usual(drafts.parent)
         self.store = store
         self.errands = Jobs(threads=1, parent=self)
         self._drafts = drafts
@@ -68,6 +77,10 @@ class WorkshopState(QObject):
         """
         key = read_key(folder)
         self._show(Editing(folder=folder, saved=key, key=key, checking=True))
+
+    def put_away(self) -> None:
+        """Take the key off the table; what is not saved yet is kept."""
+        self.editing = None
 
     def change(self, key: Key, words: str) -> None:
         """Make a step.

@@ -1,0 +1,64 @@
+"""The line above the pages: which key, what can be taken back, Save."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+
+from idkey.app.parts.captions import KeyButton, button, caption, key_text
+from idkey.app.parts.theme import Theme
+from idkey.app.workshop.editing import Editing
+
+_LONGEST = 34
+"""Signs of a step that a button shows; the whole of it is its tooltip."""
+
+
+class Head(QWidget):
+    """Title and version of the key, undo and redo with words, Save, Close.
+
+    Args:
+        theme: The look.
+    """
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self.title = caption(rank="lead", wraps=False)
+        self.version = caption(rank="soft", wraps=False)
+        for line in (self.title, self.version):
+            line.setTextFormat(Qt.TextFormat.PlainText)
+            line.setMinimumWidth(1)  # a long title must not widen the window
+        self.undo = button(role="quiet")
+        self.redo = button(role="quiet")
+        self.save = KeyButton(self.tr("Save"), "Ctrl+S", theme, "main")
+        self.close_key = button(self.tr("Put away"), "quiet")
+        self.close_key.setToolTip(self.tr("Put this key away and choose another one"))
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(theme.px(8))
+        row.addWidget(self.title)
+        row.addWidget(self.version)
+        row.addStretch(1)
+        for pressed in (self.undo, self.redo, self.save, self.close_key):
+            pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
+            row.addWidget(pressed)
+
+    def show_editing(self, editing: Editing) -> None:
+        """Show which key it is and what can be done."""
+        self.title.setText(editing.key.title)
+        self.title.setToolTip(f"{editing.key.title}\n{editing.folder}")
+        unsaved = self.tr("not saved yet") if editing.dirty else self.tr("saved")
+        version = self.tr("version {version}").format(version=editing.key.version)
+        self.version.setText(f"{version} · {'● ' if editing.dirty else ''}{unsaved}")
+        self.save.setEnabled(editing.dirty)
+        self._show_step(self.undo, "Ctrl+Z", editing.past[-1].words if editing.past else "")
+        again = editing.future[-1].words if editing.future else ""
+        self._show_step(self.redo, "Ctrl+Shift+Z", again)
+
+    def _show_step(self, pressed: QPushButton, key: str, words: str) -> None:
+        takes_back = pressed is self.undo
+        name = self.tr("Take back") if takes_back else self.tr("Do again")
+        short = words if len(words) <= _LONGEST else f"{words[: _LONGEST - 1]}…"
+        text = f"{name}: {short}" if words and takes_back else name
+        pressed.setText(text.replace("&", "&&"))  # what a file says is no mnemonic
+        pressed.setEnabled(bool(words))
+        whole = f"{name}: {words}" if words else name
+        pressed.setToolTip(f"{whole} ({key_text(key)})")
+        pressed.setAccessibleName(whole)

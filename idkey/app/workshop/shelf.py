@@ -1,0 +1,135 @@
+"""Which keys can be edited, and where: own ones in place, shipped ones as a copy."""
+
+import os
+import re
+import shutil
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+
+from idkey import places
+from idkey.errors import IdKeyError
+from idkey.formats.document import ID_PATTERN, LONGEST_ID
+from idkey.formats.folder import KeyEntry, list_keys
+from idkey.formats.texts import FILES
+from idkey.formats.yaml_text import read_yaml
+
+_ID = re.compile(ID_PATTERN)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShelfKey:
+    """A key that can be taken onto the table.
+
+    Attributes:
+        entry: The key as a list shows it.
+        own: Whether it is edited in place; a shipped one is copied first.
+    """
+
+    entry: KeyEntry
+    own: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shelf:
+    """Where keys are.
+
+    Attributes:
+        shipped: Folder of the keys that came with the program.
+        own: Folder of the person's own keys; made when needed.
+    """
+
+    shipped: Path
+    own: Path
+
+    @classmethod
+    def usual(cls, data: Path) -> "Shelf":
+        """The shipped keys, and those in the data folder."""
+        return cls(shipped=places.keys_folder(), own=data / "keys")
+
+    def keys(self) -> tuple[ShelfKey, ...]:
+        """Own keys first, then those that came with the program."""
+        own = (ShelfKey(entry=entry, own=True) for entry in list_keys(self.own))
+        shipped = (ShelfKey(entry=entry, own=False) for entry in list_keys(self.shipped))
+        return (*own, *shipped)
+
+    def came_with_program(self, folder: Path) -> bool:
+        """Whether a key folder lies among the shipped ones."""
+        return self.shipped.resolve() in folder.resolve().parents
+
+    def free_id(self, key_id: str) -> str:
+        """An id for a copy of a key that no key here has."""
+        taken = {one.entry.id for one in self.keys()}
+        wish = f"my-{key_id}"[:LONGEST_ID]
+        numbered = (f"{wish[: LONGEST_ID - 4]}-{n}" for n in range(2, 1000))
+        return next(name for name in (wish, *numbered) if name not in taken)
+
+    def complaint(self, key_id: str) -> IdKeyError | None:
+        """Why a new key cannot be called that; None when it can."""
+        if not _ID.fullmatch(key_id) or len(key_id) > LONGEST_ID:
+            return IdKeyError(
+                f"'{key_id[:40]}' is no id for a key.",
+                "Use letters, digits, '-', '_' and '.', without spaces.",
+            )
+        taken = {one.entry.id.casefold() for one in self.keys()}
+        if key_id.casefold() in taken or (self.own / key_id).exists():
+            return IdKeyError(f"There is a key called '{key_id}' already.", "Choose another id.")
+        return None
+
+    def copy(self, folder: Path, key_id: str) -> Path:
+        """Copy a key to the own ones as it stands, comments and all.
+
+        Args:
+            folder: The key.
+            key_id: The id of the copy.
+
+        Returns:
+            The new folder, named after the id.
+
+        Raises:
+            IdKeyError: The id cannot be had, or the folder cannot be read or written.
+        """
+        if (wrong := self.complaint(key_id)) is not None:
+            raise wrong
+        try:
+            self.own.mkdir(parents=True, exist_ok=True)
+            with tempfile.TemporaryDirectory(dir=self.own, prefix=".new-") as near:
+                new = Path(near) / key_id
+                _copy_files(folder, new)
+                _name(new / "key.yaml", key_id)
+                new.replace(self.own / key_id)
+        except OSError as err:
+            reason = err.strerror or "unknown reason"
+            raise IdKeyError(
+                f"The key could not be copied to {self.own}: {reason}.",
+                "Make room or ask for the right to write there.",
+            ) from err
+        return self.own / key_id
+
+
+def writable(folder: Path) -> bool:
+    """Whether a key folder and the files in it can be changed."""
+    taxa = folder / "taxa"
+    files = [folder / f"{name}.yaml" for name in FILES]
+    places_ = [folder, *(one for one in (taxa, *files) if one.exists())]
+    return all(os.access(one, os.W_OK) for one in places_)
+
+
+def _copy_files(folder: Path, new: Path) -> None:
+    (new / "taxa").mkdir(parents=True)
+    for name in FILES:
+        if (folder / f"{name}.yaml").is_file():
+            shutil.copyfile(folder / f"{name}.yaml", new / f"{name}.yaml")
+    for file in sorted((folder / "taxa").glob("*.yaml")):
+        shutil.copyfile(file, new / "taxa" / file.name)
+
+
+def _name(file: Path, key_id: str) -> None:
+    """Write another id into key.yaml, and leave every other line as it is."""
+    yaml, problems = read_yaml(file)
+    if yaml is None:
+        raise IdKeyError(str(problems[0]), "Mend the file, then copy the key.")
+    lines = yaml.text.splitlines(keepends=True)
+    place = yaml.place(("id",))[0] - 1
+    lines[place] = f"id: {key_id}\n"
+    file.write_text("".join(lines), "utf-8", newline="\n")

@@ -1,0 +1,149 @@
+"""The workshop without a key: which one is to be edited."""
+
+from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QListView, QVBoxLayout
+
+from idkey.app.parts.captions import button, caption
+from idkey.app.parts.columns import airy
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.rows import ROW_ROLE, RowsModel
+from idkey.app.workshop.shelf import ShelfKey
+
+WIDTH = 720
+"""Widest the card gets, in pixels at 100 %."""
+
+
+class StartPage(QFrame):
+    """The keys that can be edited, any folder, or a new key.
+
+    Args:
+        desk: Look, drawings, language.
+
+    Signals:
+        edit_asked(folder: object): Edit the key of that folder in place.
+        copy_asked(key: object): Make an own copy of that `ShelfKey`.
+        folder_asked(folder: str): Edit the key of a folder that was looked up.
+        new_asked(): The person wants a new key.
+    """
+
+    edit_asked = Signal(object)
+    copy_asked = Signal(object)
+    folder_asked = Signal(str)
+    new_asked = Signal()
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self.setProperty("pane", "card")
+        self._theme = desk.theme
+        role = Qt.ItemDataRole
+        self.rows: RowsModel[ShelfKey] = RowsModel(
+            {
+                int(role.DisplayRole): self._line,
+                int(role.AccessibleTextRole): self._line,
+                int(role.ToolTipRole): lambda row: str(row.entry.folder),
+            },
+            parent=self,
+        )
+        self.list = QListView()
+        self.list.setModel(self.rows)
+        self.list.setAccessibleName(self.tr("Keys that can be edited"))
+        airy(self.list, desk.theme)
+        self.edit = button(role="main")
+        self.copy = button(self.tr("Make your own copy…"))
+        self.open_folder = button(self.tr("Open a folder…"))
+        self.new = button(self.tr("A new key…"))
+        self._lay_out()
+        self._connect()
+
+    def show_keys(self, keys: tuple[ShelfKey, ...]) -> None:
+        """Show the keys there are."""
+        self.rows.replace(keys)
+        if not self.list.currentIndex().isValid():
+            self.list.setCurrentIndex(self.rows.index(0))
+        self._allow()
+
+    def focus_first(self) -> None:
+        """Put the focus where one chooses."""
+        self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _line(self, row: ShelfKey) -> str:
+        whose = self.tr("your own") if row.own else self.tr("came with the program")
+        version = self.tr("version {version}").format(version=row.entry.version)
+        return " · ".join((row.entry.title, version if row.entry.version else "?", whose))
+
+    def _lay_out(self) -> None:
+        self.setMaximumWidth(self._theme.px(WIDTH))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(24, 20, 24, 20)
+        column.setSpacing(10)
+        column.addWidget(caption(self.tr("Which key do you want to work on?"), "title"))
+        column.addWidget(
+            caption(
+                self.tr(
+                    "Your own keys are changed in place. A key that came with the program stays "
+                    "as it is: you work on a copy of it."
+                ),
+                "soft",
+            )
+        )
+        column.addWidget(self.list, 1)
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        for pressed in (self.edit, self.copy, self.open_folder, self.new):
+            pressed.setAutoDefault(True)
+            row.addWidget(pressed)
+        row.addStretch(1)
+        column.addLayout(row)
+
+    def _connect(self) -> None:
+        self.list.activated.connect(self._on_list_activated)
+        self.list.selectionModel().currentChanged.connect(self._on_current_changed)
+        self.edit.clicked.connect(self._on_edit_clicked)
+        self.copy.clicked.connect(self._on_copy_clicked)
+        self.open_folder.clicked.connect(self._on_folder_clicked)
+        self.new.clicked.connect(self._on_new_clicked)
+
+    @property
+    def _chosen(self) -> ShelfKey | None:
+        index = self.list.currentIndex()
+        return index.data(ROW_ROLE) if index.isValid() else None
+
+    def _allow(self) -> None:
+        chosen = self._chosen
+        own = chosen is not None and chosen.own
+        self.edit.setText(self.tr("Work on it") if own else self.tr("Work on a copy…"))
+        self.edit.setEnabled(chosen is not None)
+        self.copy.setVisible(own)
+
+    @Slot(QModelIndex)
+    def _on_list_activated(self, _: QModelIndex) -> None:
+        self._on_edit_clicked()
+
+    @Slot(QModelIndex, QModelIndex)
+    def _on_current_changed(self, _: QModelIndex, __: QModelIndex) -> None:
+        self._allow()
+
+    @Slot()
+    def _on_edit_clicked(self) -> None:
+        chosen = self._chosen
+        if chosen is None:
+            return
+        if chosen.own:
+            self.edit_asked.emit(chosen.entry.folder)
+        else:
+            self.copy_asked.emit(chosen)
+
+    @Slot()
+    def _on_copy_clicked(self) -> None:
+        if self._chosen is not None:
+            self.copy_asked.emit(self._chosen)
+
+    @Slot()
+    def _on_folder_clicked(self) -> None:
+        folder = QFileDialog.getExistingDirectory(self, self.tr("Folder of a key"))
+        if folder:
+            self.folder_asked.emit(folder)
+
+    @Slot()
+    def _on_new_clicked(self) -> None:
+        self.new_asked.emit()

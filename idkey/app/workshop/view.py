@@ -1,0 +1,217 @@
+"""The workshop: a key on the table, its pages, and what is wrong with it."""
+
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.messages import message_for
+from idkey.app.parts.notice import Notice
+from idkey.app.workshop.copy_dialog import CopyDialog
+from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.head import Head
+from idkey.app.workshop.page_list import PageList, PageRow
+from idkey.app.workshop.pages import workshop_pages
+from idkey.app.workshop.shelf import ShelfKey
+from idkey.app.workshop.start import StartPage
+from idkey.app.workshop.state import WorkshopState
+
+
+class WorkshopView(QWidget):
+    """Everything about editing a key. Call `come` when it comes onto the screen.
+
+    Args:
+        state: The state of the workshop; it outlives the view when the look changes.
+        desk: Look, drawings, language.
+
+    Signals:
+        left(): The person wants to go back to where they came from.
+        new_asked(): The person wants a new key, which the library makes.
+    """
+
+    left = Signal()
+    new_asked = Signal()
+
+    def __init__(self, state: WorkshopState, desk: Desk) -> None:
+        super().__init__()
+        self.setProperty("pane", "ground")
+        self._state = state
+        self._desk = desk
+        self._pages = {page.id: page for page in workshop_pages()}
+        self._made: dict[str, QWidget] = {}
+        self._copied: ShelfKey | None = None
+        self.start = StartPage(desk)
+        self.head = Head(desk.theme)
+        self.list = PageList(desk.theme)
+        self.stack = QStackedWidget()
+        self.table = QWidget()
+        self._empty = QWidget()
+        self.notice = Notice()
+        self._whole = QStackedWidget()
+        self._lay_out()
+        self._connect()
+        self._show_start()
+        self.show_editing(state.editing)
+
+    def come(self) -> None:
+        """Come to the workshop: go on where one was, and put the focus there."""
+        self.show_editing(self._state.editing)
+        self.focus_first()
+
+    def open(self, folder: Path) -> None:
+        """Take the key of a folder onto the table; what is wrong with it is said."""
+        try:
+            self._state.open(folder)
+        except Exception as err:  # noqa: BLE001 - becomes a message
+            self._on_failed(err)
+        self.focus_first()
+
+    def focus_first(self) -> None:
+        """Put the focus where the next thing is done."""
+        if self._state.editing is None:
+            self.start.focus_first()
+            return
+        page = self.stack.currentWidget()
+        focus = getattr(page, "focus_first", None)
+        if focus is not None:
+            focus()
+        else:
+            self.list.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def close_work(self) -> None:
+        """Let go of work under way in the pages; the state keeps what was done."""
+        for page in self._made.values():
+            close = getattr(page, "close_work", None)
+            if close is not None:
+                close()
+
+    def go_to(self, page: str) -> QWidget | None:
+        """Go to a page by its stable name; None when there is no such page."""
+        if page not in self._pages:
+            return None
+        self.list.go_to(page)
+        return self._made.get(page)
+
+    @Slot(object)
+    def show_editing(self, editing: Editing | None) -> None:
+        """Show the key on the table, or the way to one."""
+        if editing is None:
+            if self._whole.currentWidget() is not self._empty:
+                self._show_start()
+            return
+        self.head.show_editing(editing)
+        self.list.show_pages(
+            tuple(
+                PageRow(
+                    id=page.id,
+                    title=page.title,
+                    mistakes=sum(page.shows(problem) for problem in editing.problems),
+                )
+                for page in self._pages.values()
+            )
+        )
+        self._whole.setCurrentWidget(self.table)
+        if not self.list.current and self._pages:
+            self.list.go_to(next(iter(self._pages)))
+
+    def _show_start(self) -> None:
+        self.start.show_keys(self._state.shelf.keys())
+        self._whole.setCurrentWidget(self._empty)
+
+    def _lay_out(self) -> None:
+        body = QHBoxLayout()
+        body.setSpacing(12)
+        body.addWidget(self.list)
+        body.addWidget(self.stack, 1)
+        column = QVBoxLayout(self.table)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(10)
+        column.addWidget(self.head)
+        column.addLayout(body, 1)
+        row = QHBoxLayout(self._empty)
+        row.addStretch(1)
+        row.addWidget(self.start, 8)
+        row.addStretch(1)
+        self._whole.addWidget(self._empty)
+        self._whole.addWidget(self.table)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(16, 10, 16, 12)
+        whole.setSpacing(10)
+        whole.addWidget(self._whole, 1)
+        whole.addWidget(self.notice)
+
+    def _connect(self) -> None:
+        state, head, start = self._state, self.head, self.start
+        head.undo.clicked.connect(state.undo)
+        head.redo.clicked.connect(state.redo)
+        head.save.clicked.connect(state.save)
+        head.close_key.clicked.connect(self.put_away)
+        start.edit_asked.connect(self.open)
+        start.folder_asked.connect(self._on_folder_asked)
+        start.copy_asked.connect(self._on_copy_asked)
+        start.new_asked.connect(self._on_new_asked)
+        self.list.chosen.connect(self._on_page_chosen)
+        state.changed.connect(self.show_editing)
+        state.failed.connect(self._on_failed)
+        state.asked.connect(self._on_place_asked)
+        save = QShortcut(QKeySequence("Ctrl+S"), self)
+        save.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        save.activated.connect(state.save)
+
+    @Slot()
+    def put_away(self) -> None:
+        """Put the key away and choose another one; unsaved work is kept."""
+        self._state.put_away()
+        self._show_start()
+        self.focus_first()
+
+    @Slot(str)
+    def _on_page_chosen(self, page: str) -> None:
+        if page not in self._made:
+            made = self._pages[page].made(self._state, self._desk)
+            self._made[page] = made
+            self.stack.addWidget(made)
+        self.stack.setCurrentWidget(self._made[page])
+
+    @Slot(object)
+    def _on_place_asked(self, place: object) -> None:
+        for page in self._pages.values():
+            if page.shows(place):
+                made = self.go_to(page.id)
+                show = getattr(made, "show_place", None)
+                if show is not None:
+                    show(place)
+                return
+
+    @Slot(str)
+    def _on_folder_asked(self, folder: str) -> None:
+        self.open(Path(folder))
+
+    @Slot(object)
+    def _on_copy_asked(self, key: ShelfKey) -> None:
+        shelf = self._state.shelf
+        wish = shelf.free_id(key.entry.id)
+        self._copied = key
+        dialog = CopyDialog(key.entry.title, wish, shelf=shelf, theme=self._desk.theme, parent=self)
+        dialog.told.connect(self._on_copy_told)
+        dialog.open()
+
+    @Slot(str)
+    def _on_copy_told(self, key_id: str) -> None:
+        assert self._copied is not None
+        try:
+            folder = self._state.shelf.copy(self._copied.entry.folder, key_id)
+        except Exception as err:  # noqa: BLE001 - becomes a message
+            self._on_failed(err)
+            return
+        self.open(folder)
+
+    @Slot()
+    def _on_new_asked(self) -> None:
+        self.new_asked.emit()
+
+    @Slot(object)
+    def _on_failed(self, error: BaseException) -> None:
+        self.notice.say(message_for(error))
