@@ -33,6 +33,7 @@ class KeyEntry:
         title: Its title; the id when key.yaml cannot be read.
         version: Its version; empty when key.yaml cannot be read.
         problem: Why it cannot be listed properly; empty otherwise.
+        own: Whether the person added it.
     """
 
     folder: Path
@@ -40,6 +41,7 @@ class KeyEntry:
     title: str
     version: str = ""
     problem: str = ""
+    own: bool = False
 
 
 def read_key(folder: Path, cache: Path | None = None) -> Key:

@@ -76,9 +76,18 @@ def read_sheets(file: Path) -> tuple[Sheet, ...]:
     return parse_sheets(raw, file.name)
 
 
-def parse_sheets(raw: bytes, name: str) -> tuple[Sheet, ...]:
-    """The sheets in `raw`, which was read from a file called `name`; raises as `read_sheets`."""
-    ending = name[name.rfind(".") :].lower()
+def parse_sheets(raw: bytes, name: str, ending: str = "") -> tuple[Sheet, ...]:
+    """The sheets in `raw`; raises as `read_sheets`.
+
+    Args:
+        raw: The file.
+        name: Its name.
+        ending: What kind it is, such as ``".ods"``; empty goes by the name.
+    """
+    if len(raw) > LARGEST_SHEET_FILE:
+        size = LARGEST_SHEET_FILE // 2**20
+        raise IdKeyError(f"{name} is larger than {size} MB.", _SMALLER)
+    ending = ending or name[name.rfind(".") :].lower()
     readers = {".csv": _csv, ".tsv": _csv, ".txt": _csv, ".xlsx": _xlsx, ".ods": _ods}
     if ending not in readers:
         raise IdKeyError(f"{name} is no kind of spreadsheet.", f"Save it as {_ENDINGS}.")

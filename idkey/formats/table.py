@@ -1,12 +1,12 @@
-"""A key as a spreadsheet: its matrix as CSV, or the whole of it as XLSX.
+"""A key as a spreadsheet: its matrix as CSV, or the whole of it as XLSX or ODS.
 
 The matrix has a row a taxon and a column a character; `cell_text` says how a cell is written.
-CSV holds the matrix alone. XLSX has further sheets for everything else and is lossless.
+CSV holds the matrix alone. XLSX and ODS have further sheets for the rest and are lossless.
 """
 
 import csv
 import io
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +18,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from idkey.errors import IdKeyError
 from idkey.formats.cell_safe import LONGEST_CELL, safe
 from idkey.formats.cell_text import cell_text
+from idkey.formats.ods_writing import ods_bytes
 from idkey.formats.plain import canonical, documents
 from idkey.model.key import Key
 from idkey.model.score import Score
@@ -75,23 +76,37 @@ def write_xlsx(key: Key, file: Path) -> tuple[str, ...]:
     Raises:
         IdKeyError: A text is too long for a cell, or the file cannot be written.
     """
-    key = canonical(key)
     book = Workbook()
     first = book.active
     if not isinstance(first, Worksheet):
         raise TypeError("a new workbook has a sheet")
-    first.title = MATRIX
-    _fill(first, matrix_rows(key))
-    _fill(book.create_sheet(REMARKS), _remark_rows(key))
-    whole = documents(key)
-    lists = {name: whole.pop(name) for name in LISTS}
-    _fill(book.create_sheet(KEY), [("field", "value"), *((n, safe(v)) for n, v in whole.items())])
-    for name, entries in lists.items():
-        _fill(book.create_sheet(name), _entry_rows(_listed(entries)))
+    for title, rows in key_sheets(key):
+        sheet = first if title == MATRIX else book.create_sheet()
+        sheet.title = title
+        _fill(sheet, rows)
     out = io.BytesIO()
     book.save(out)
     _write(file, out.getvalue())
     return ()
+
+
+def write_ods(key: Key, file: Path) -> tuple[str, ...]:
+    """Write the whole key to `file` as ODS; as `write_xlsx`."""
+    sheets = [(title, [*map(_fitting(title), rows)]) for title, rows in key_sheets(key)]
+    _write(file, ods_bytes(sheets))
+    return ()
+
+
+def key_sheets(key: Key) -> Iterator[tuple[str, Iterable[tuple[str, ...]]]]:
+    """Name and rows of every sheet of a whole key; the matrix comes first."""
+    key = canonical(key)
+    yield MATRIX, matrix_rows(key)
+    yield REMARKS, _remark_rows(key)
+    whole = documents(key)
+    lists = {name: whole.pop(name) for name in LISTS}
+    yield KEY, [("field", "value"), *((n, safe(v)) for n, v in whole.items())]
+    for name, entries in lists.items():
+        yield name, _entry_rows(_listed(entries))
 
 
 def _listed(entries: Any) -> list[dict[str, Any]]:
@@ -124,18 +139,28 @@ def _remark(score: Score) -> tuple[str, ...] | None:
     return (*words, sources, safe(score.note) if score.note else "")
 
 
-def _fill(sheet: Worksheet, rows: Iterable[tuple[str, ...]]) -> None:
-    widths: dict[int, int] = {}
-    for number, row in enumerate(rows, start=1):
-        for column, text in enumerate(row, start=1):
-            if not text:
-                continue
+def _fitting(title: str) -> Callable[[tuple[str, ...]], tuple[str, ...]]:
+    """Refuses rows of a sheet in which a text is too long for a cell."""
+
+    def row(cells: tuple[str, ...]) -> tuple[str, ...]:
+        for text in cells:
             if len(text) > LONGEST_CELL:
                 raise IdKeyError(
                     f"A text of {len(text)} characters is too long for a cell of the sheet "
-                    f"'{sheet.title}': {text[:40]}…",
+                    f"'{title}': {text[:40]}…",
                     "Shorten it, or hand the key over as a package.",
                 )
+        return cells
+
+    return row
+
+
+def _fill(sheet: Worksheet, rows: Iterable[tuple[str, ...]]) -> None:
+    widths: dict[int, int] = {}
+    for number, row in enumerate(map(_fitting(sheet.title), rows), start=1):
+        for column, text in enumerate(row, start=1):
+            if not text:
+                continue
             cell = sheet.cell(number, column)
             cell.value = text
             cell.data_type = "s"  # a text, whatever it looks like

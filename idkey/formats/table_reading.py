@@ -36,14 +36,32 @@ def read_table(file: Path, base: Key | None = None) -> Imported:
         KeyProblems: Cells cannot be understood; each is named.
         IdKeyError: It is no spreadsheet, or holds no whole key and no base was given.
     """
-    sheets = {sheet.name: sheet for sheet in read_sheets(file)}
+    return table_of(read_sheets(file), file, base)
+
+
+def whole_key(sheets: tuple[Sheet, ...]) -> bool:
+    """Whether the sheets are those of a whole key, as `write_xlsx` writes them."""
+    return {KEY, "characters", "taxa"} <= {sheet.name for sheet in sheets}
+
+
+def matrix_of(sheets: tuple[Sheet, ...], key: Key) -> bool:
+    """Whether the first sheet, or the one named matrix, is a matrix of the key."""
+    sheet = next((one for one in sheets if one.name == MATRIX), sheets[0])
+    head = [str(_plain(text)) for text in sheet.rows[0] if text]
+    own = [text for text in head if text in key.character]
+    return head[:1] == [HEAD[0]] and bool(own) and {*head} <= {*HEAD, *own}
+
+
+def table_of(sheets: tuple[Sheet, ...], file: Path, base: Key | None = None) -> Imported:
+    """The key that the sheets of a file say; raises as `read_table`."""
+    named = {sheet.name: sheet for sheet in sheets}
     if base is None:
-        base = _whole(sheets, file)
-    matrix = sheets.get(MATRIX) or next(iter(sheets.values()))
+        base = _whole(named, file)
+    matrix = named.get(MATRIX) or sheets[0]
     problems: list[Problem] = []
     scores = _matrix(matrix, base, file, problems)
-    if REMARKS in sheets:
-        scores = _remarked(scores, sheets[REMARKS], file, problems)
+    if REMARKS in named:
+        scores = _remarked(scores, named[REMARKS], file, problems)
     else:
         scores = _remembered(scores, base)
     if problems:
