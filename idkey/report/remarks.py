@@ -83,7 +83,7 @@ def _characters(key: Key, characters: tuple[str, ...], language: Language) -> st
 
 def _inseparable(key: Key, remark: Remark, language: Language) -> str:
     taxa = _taxa(key, remark.about, language)
-    return language.say("No character sets {taxa} apart.", taxa=taxa)
+    return language.say("{taxa}: no character sets them apart.", taxa=taxa)
 
 
 def _fragile(key: Key, remark: Remark, language: Language) -> str:

@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from idkey.app.parts.desk import Desk
+from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.state import WorkshopState
 
 translate = QCoreApplication.translate
@@ -31,4 +32,6 @@ class WorkshopPage:
 
 def workshop_pages() -> tuple[WorkshopPage, ...]:
     """All pages. A page with a method ``show_place(place)`` is told the place asked for."""
-    return ()
+    return (
+        WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
+    )

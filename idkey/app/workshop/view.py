@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
+from idkey.app.workshop.audit_strip import AuditStrip
 from idkey.app.workshop.copy_dialog import CopyDialog
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
@@ -46,6 +47,7 @@ class WorkshopView(QWidget):
         self.head = Head(desk.theme)
         self.list = PageList(desk.theme)
         self.stack = QStackedWidget()
+        self.strip = AuditStrip(state, desk)
         self.table = QWidget()
         self._empty = QWidget()
         self.notice = Notice()
@@ -130,6 +132,7 @@ class WorkshopView(QWidget):
         column.setSpacing(10)
         column.addWidget(self.head)
         column.addLayout(body, 1)
+        column.addWidget(self.strip)
         row = QHBoxLayout(self._empty)
         row.addStretch(1)
         row.addWidget(self.start, 8)
@@ -153,6 +156,7 @@ class WorkshopView(QWidget):
         start.copy_asked.connect(self._on_copy_asked)
         start.new_asked.connect(self._on_new_asked)
         self.list.chosen.connect(self._on_page_chosen)
+        self.strip.opened.connect(self._on_strip_opened)
         state.changed.connect(self.show_editing)
         state.failed.connect(self._on_failed)
         state.asked.connect(self._on_place_asked)
@@ -174,6 +178,11 @@ class WorkshopView(QWidget):
             self._made[page] = made
             self.stack.addWidget(made)
         self.stack.setCurrentWidget(self._made[page])
+
+    @Slot()
+    def _on_strip_opened(self) -> None:
+        self.go_to("audit")
+        self.focus_first()
 
     @Slot(object)
     def _on_place_asked(self, place: object) -> None:

@@ -1,0 +1,114 @@
+"""Mistakes and weaknesses of a key as rows: one list, searchable, with place and mend."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication
+
+from idkey.app.workshop.editing import Editing
+from idkey.engine.audit import Remark, Weakness
+from idkey.formats.problem import Problem, Severity
+from idkey.model.key import Key
+from idkey.report.language import Language
+from idkey.report.remarks import remark_words, weakness_title
+
+translate = QCoreApplication.translate
+
+
+class Weight(StrEnum):
+    """How much a row weighs."""
+
+    ERROR = "error"
+    WARNING = "warning"
+    REMARK = "remark"
+
+
+Sort = Weight | Weakness
+"""What rows are filtered by: a mistake by its weight, a weakness by its kind."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AuditRow:
+    """One mistake or weakness.
+
+    Attributes:
+        weight: How much it weighs.
+        sort: What it is filtered by.
+        what: What is wrong, as a sentence.
+        place: Where.
+        mend: What to do about it, as a sentence.
+        about: What to show when somebody goes there: a `Problem` or a `Remark`.
+    """
+
+    weight: Weight
+    sort: Sort
+    what: str
+    place: str
+    mend: str
+    about: Problem | Remark
+
+    def has(self, words: str) -> bool:
+        """Whether each word stands somewhere in it."""
+        text = f"{self.what} {self.place} {self.mend}".casefold()
+        return all(word in text for word in words.casefold().split())
+
+
+def audit_rows(editing: Editing, language: Language) -> tuple[AuditRow, ...]:
+    """Everything that was found about a key, errors first, then warnings, then weaknesses."""
+    mistakes = sorted(editing.problems, key=lambda one: one.severity is not Severity.ERROR)
+    return (
+        *(_mistake(one, editing.folder) for one in mistakes),
+        *(_weakness(editing.key, one, language) for one in editing.remarks),
+    )
+
+
+def counted(rows: tuple[AuditRow, ...]) -> dict[Sort, int]:
+    """How many rows there are of each sort, in the order of the rows."""
+    found: dict[Sort, int] = {}
+    for row in rows:
+        found[row.sort] = found.get(row.sort, 0) + 1
+    return found
+
+
+def sort_title(sort: Sort, language: Language) -> str:
+    """What rows of a sort are called together."""
+    if isinstance(sort, Weakness):
+        return weakness_title(sort, language)
+    return {
+        Weight.ERROR: translate("audit", "Errors"),
+        Weight.WARNING: translate("audit", "Warnings"),
+        Weight.REMARK: translate("audit", "Weaknesses"),
+    }[sort]
+
+
+def _mistake(problem: Problem, folder: Path) -> AuditRow:
+    weight = Weight.ERROR if problem.severity is Severity.ERROR else Weight.WARNING
+    return AuditRow(
+        weight=weight,
+        sort=weight,
+        what=problem.problem,
+        place=_place(problem, folder),
+        mend=problem.remedy,
+        about=problem,
+    )
+
+
+def _place(problem: Problem, folder: Path) -> str:
+    file = problem.file
+    if file.is_relative_to(folder):
+        file = file.relative_to(folder)
+    text = translate("audit", "{file}, line {n}")
+    return text.format(file=file.as_posix(), n=problem.line)
+
+
+def _weakness(key: Key, remark: Remark, language: Language) -> AuditRow:
+    words = remark_words(key, remark, language)
+    return AuditRow(
+        weight=Weight.REMARK,
+        sort=remark.weakness,
+        what=words.what,
+        place=weakness_title(remark.weakness, language),
+        mend=words.mend,
+        about=remark,
+    )
