@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import Any, Self
 
 from sqlalchemy import select
 
@@ -14,7 +14,7 @@ from idkey.store import shelf
 from idkey.store.backups import Backup, back_up, due
 from idkey.store.chain import Tick, append, faults, locked_end, newest
 from idkey.store.codec import storable
-from idkey.store.conflicts import conflict
+from idkey.store.conflicts import conflict, moved
 from idkey.store.content import opened, sealed
 from idkey.store.database import WAIT_SECONDS, Database
 from idkey.store.faults import Missing, StoreError
@@ -56,6 +56,7 @@ class Store:
         self.database = database
         self._clock = clock
         self._station = station
+        self._saved: dict[str, int] = {}
 
     @classmethod
     def open(
@@ -126,20 +127,25 @@ class Store:
             The new revision, or the newest one when it says the same already.
 
         Raises:
-            Conflict: The newest revision is not `parent`: somebody else saved the case.
+            Conflict: The newest revision says otherwise than `parent`: somebody else saved it.
         """
         content = sealed(case, summary)
         with self.database.writes() as connection:
             locked_end(connection)
-            before = newest(connection, case.id, "case")
-            if before is not None and before["content"] == content:
-                return revision_of(before)
-            if parent is not None and parent != (before["number"] if before is not None else 0):
-                raise conflict(connection, case.id, parent, before)
-            who = storable(by or case.by)
-            entry = append(connection, "case", case.id, content=content, at=self.now(), by=who)
-            shelf.put_case(connection, case, summary, entry)
-            return revision_of(entry)
+            entry: Mapping[Any, Any] | None = newest(connection, case.id, "case")
+            if entry is None or entry["content"] != content:
+                if parent is not None and moved(connection, case.id, parent, entry):
+                    raise conflict(connection, case.id, parent, entry)
+                who = storable(by or case.by)
+                entry = append(connection, "case", case.id, content=content, at=self.now(), by=who)
+                shelf.put_case(connection, case, summary, entry)
+            revision = revision_of(entry)
+        self._saved[case.id] = revision.number
+        return revision
+
+    def last_saved(self, case_id: str) -> int:
+        """The revision of a case that this very store saved last; 0 for none."""
+        return self._saved.get(case_id, 0)
 
     def case(self, case_id: str, number: int | None = None) -> StoredCase:
         """The case as its newest revision, or revision `number`, has it.

@@ -13,12 +13,25 @@ from idkey.store.schema import chain
 _REMEDY = "Open the case again and add your findings to the newer state; nothing was overwritten."
 
 
+def moved(
+    connection: Connection, case_id: str, parent: int, newest: Mapping[Any, Any] | None
+) -> bool:
+    """Whether the case says otherwise now than in revision `parent`, with which it was opened."""
+    if newest is None or newest["number"] == parent:
+        return newest is None and parent != 0
+    return _content(connection, case_id, parent) != newest["content"]
+
+
+def _content(connection: Connection, case_id: str, number: int) -> str | None:
+    wanted = select(chain.c.content).where(chain.c.case_id == case_id, chain.c.kind == "case")
+    return connection.execute(wanted.where(chain.c.number == number)).scalar()
+
+
 def conflict(
     connection: Connection, case_id: str, parent: int, newest: Mapping[Any, Any] | None
 ) -> Conflict:
     """The error for saving on top of revision `parent` when `newest` is the last one."""
-    wanted = select(chain.c.content).where(chain.c.case_id == case_id, chain.c.kind == "case")
-    opened_with = connection.execute(wanted.where(chain.c.number == parent)).scalar()
+    opened_with = _content(connection, case_id, parent)
     if newest is None or (opened_with is None and parent > newest["number"]):
         number = newest["number"] if newest else 0
         return Conflict(
@@ -28,6 +41,7 @@ def conflict(
             by="",
             at="",
             changed=(),
+            number=number,
         )
     changed = _changed(opened_with, newest["content"])
     who = newest["by"] or "Somebody else"
@@ -38,6 +52,7 @@ def conflict(
         by=newest["by"],
         at=newest["at"],
         changed=changed,
+        number=newest["number"],
     )
 
 

@@ -60,13 +60,24 @@ class Conflict(StoreError):
         by: Who saved it, as initials or alias; empty when not told.
         at: When, ISO 8601 in UTC.
         changed: What differs, in words.
+        number: The revision saved last; 0 when the book has none of this case.
     """
 
-    def __init__(self, problem: str, remedy: str, *, by: str, at: str, changed: tuple[str, ...]):
+    def __init__(
+        self,
+        problem: str,
+        remedy: str,
+        *,
+        by: str,
+        at: str,
+        changed: tuple[str, ...],
+        number: int,
+    ) -> None:
         super().__init__(problem, remedy)
         self.by = by
         self.at = at
         self.changed = changed
+        self.number = number
 
 
 _BY_SQLITE = {

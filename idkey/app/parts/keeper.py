@@ -3,6 +3,7 @@
 import json
 import threading
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
@@ -11,8 +12,9 @@ from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.engine.result import Assessment
 from idkey.model.case import Case
 from idkey.store.book import Store
-from idkey.store.faults import Missing
-from idkey.store.record import VerdictSummary
+from idkey.store.difference import Difference, differences
+from idkey.store.faults import Conflict, Missing
+from idkey.store.record import Revision, StoredCase, VerdictSummary
 
 
 class _Newest:
@@ -35,11 +37,35 @@ class _Newest:
             return self._texts.pop(name)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clash:
+    """Two counters worked on one animal at once. Both states are kept; ours counts for now.
+
+    Attributes:
+        case_id: The case.
+        by: Who saved theirs, as initials or alias; empty when not told.
+        at: When, ISO 8601 in UTC; empty when the book was exchanged or restored.
+        changed: What theirs has otherwise than the state that was opened here.
+        theirs: Number of their revision; 0 when the book no longer had the case.
+        ours: Number of ours, added after it.
+    """
+
+    case_id: str
+    by: str
+    at: str
+    changed: tuple[Difference, ...]
+    theirs: int
+    ours: int
+
+
 class Keeper(QObject):
     """Writes to the record book in the order asked for; reads at once.
 
     Nothing waits on a timer: each write starts when it is asked for, and while one is under way
     only the newest text of each draft waits behind it.
+
+    A case is saved on top of the revision it was read in. Where another counter has saved it
+    meanwhile, both states are kept, and `clashed` tells of it.
 
     Args:
         store: The record book.
@@ -47,10 +73,12 @@ class Keeper(QObject):
 
     Signals:
         failed(error: object): A write did not succeed; the text stays on the screen.
+        clashed(clash: object): Another counter saved a case after it was read here.
         settled(): Everything asked for so far is in the book.
     """
 
     failed = Signal(object)
+    clashed = Signal(object)
     settled = Signal()
 
     def __init__(self, store: Store, parent: QObject | None = None) -> None:
@@ -59,6 +87,7 @@ class Keeper(QObject):
         self._jobs = Jobs(threads=1, parent=self)
         self._drafts = _Newest()
         self._settings = _Newest()
+        self._read: dict[str, int] = {}
         self._under_way = 0
 
     @property
@@ -66,12 +95,58 @@ class Keeper(QObject):
         """Whether something is not in the book yet."""
         return self._under_way > 0
 
-    def save(self, case: Case, assessment: Assessment | None) -> None:
-        """Keep the case as a new revision."""
+    def save(
+        self,
+        case: Case,
+        assessment: Assessment | None,
+        *,
+        then: Callable[[Revision], None] | None = None,
+    ) -> None:
+        """Keep the case as a new revision; `then` follows on the thread that writes."""
         summary = None
         if assessment is not None and assessment.case == case:
             summary = VerdictSummary.of(assessment)
-        self._write(lambda: self.store.save(case, summary))
+
+        def work() -> Clash | None:  # on a pool thread
+            revision, clash = self._add(case, summary)
+            if then is not None:
+                then(revision)
+            return clash
+
+        self._write(work)
+
+    def took_up(self, stored: StoredCase) -> None:
+        """Remember which revision of a case is worked on here; later saves follow from it."""
+        self._read[stored.case.id] = stored.revision.number
+
+    def _add(
+        self, case: Case, summary: VerdictSummary | None
+    ) -> tuple[Revision, Clash | None]:  # on a pool thread
+        """Add the case to the book; tells of a state in between that was not read here."""
+        known = max(self._read.get(case.id, 0), self.store.last_saved(case.id))
+        try:
+            return self.store.save(case, summary, parent=known or None), None
+        except Conflict as err:
+            revision = self.store.save(case, summary)
+            return revision, Clash(
+                case_id=case.id,
+                by=err.by,
+                at=err.at,
+                changed=self._differences(case.id, known, err.number),
+                theirs=err.number,
+                ours=revision.number,
+            )
+
+    def _differences(self, case_id: str, known: int, theirs: int) -> tuple[Difference, ...]:
+        try:
+            before = self.store.case(case_id, known).case
+            return differences(before, self.store.case(case_id, theirs).case)
+        except Missing:  # the book was exchanged or restored
+            return ()
+
+    def put_after(self, work: Callable[[], object]) -> None:
+        """Do something with the record book once what was asked for before is in it."""
+        self._write(work)
 
     def put_draft(self, name: str, text: str) -> None:
         """Keep text that is not confirmed yet; empty text forgets it."""
@@ -108,14 +183,20 @@ class Keeper(QObject):
         return self._jobs.wait(10_000)
 
     def _write(self, work: Callable[[], object]) -> None:
-        def run(_: Tick) -> None:  # on a pool thread
-            work()
+        def run(_: Tick) -> object:  # on a pool thread
+            return work()
 
         self._under_way += 1
         job = Job(run)
+        job.succeeded.connect(self._on_succeeded)
         job.failed.connect(self._on_failed)
         job.ended.connect(self._on_ended)
         self._jobs.start(job)
+
+    @Slot(object)
+    def _on_succeeded(self, result: object) -> None:
+        if isinstance(result, Clash):
+            self.clashed.emit(result)
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:

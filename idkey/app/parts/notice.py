@@ -12,20 +12,26 @@ class Notice(QFrame):
 
     Signals:
         put_away(): The person has read it.
+        taken(): The person wants what the message offers.
     """
 
     put_away = Signal()
+    taken = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("pane", "doubt")
         self._text = caption()
         self._text.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
+        self._offer = button()
+        self._offer.hide()
         close = button(self.tr("Understood"))
         row = QHBoxLayout(self)
         row.setContentsMargins(16, 8, 12, 8)
         row.addWidget(self._text, 1)
+        row.addWidget(self._offer)
         row.addWidget(close)
+        self._offer.clicked.connect(self._on_offer_clicked)
         close.clicked.connect(self._on_close_clicked)
         self.hide()
 
@@ -34,11 +40,18 @@ class Notice(QFrame):
         """What it says; empty while it is away."""
         return self._text.text() if self.isVisible() else ""
 
-    def say(self, message: Message) -> None:
-        """Show a message in place of the one before."""
+    def say(self, message: Message, *, offer: str = "") -> None:
+        """Show a message in place of the one before; `offer` names what can be done about it."""
+        self._offer.setText(offer)
+        self._offer.setVisible(bool(offer))
         self._text.setText(f"{message.problem} {message.remedy}".strip())
         self.setAccessibleName(self._text.text())
         self.show()
+
+    @Slot()
+    def _on_offer_clicked(self) -> None:
+        self.hide()
+        self.taken.emit()
 
     @Slot()
     def _on_close_clicked(self) -> None:
