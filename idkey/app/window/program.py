@@ -14,7 +14,7 @@ from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.pictures import Pictures
 from idkey.app.parts.theme import Theme
 from idkey.app.window.frame import Frame
-from idkey.app.window.rooms import made_drill
+from idkey.app.window.rooms import made_drill, made_workshop
 from idkey.app.window.translation import Translation
 from idkey.app.window.window import Window
 from idkey.engine.sample import SAMPLE_KEY
@@ -92,6 +92,7 @@ class Program(QObject):
         self.pictures = Pictures(folders.images, self)
         self.state = BenchState(parts.keys, self.keeper, self)
         self.drill = made_drill(self.state, folders.data)
+        self.workshop = made_workshop(self.state, folders.data)
         if resume:
             self.state.resume()
         self._take_over_label()
@@ -104,6 +105,7 @@ class Program(QObject):
         """Finish what was asked for, and let go of everything."""
         self.window.close_work()
         self.drill.close()
+        self.workshop.close()
         self.pictures.close()
         self.state.close()
         self.keeper.close()
@@ -120,7 +122,11 @@ class Program(QObject):
     def _made_window(self) -> Window:
         desk = Desk(self._theme, self.pictures, in_language(self._translation.code))
         window = Window(
-            self.state, desk, rationales=self.folders.data / "rationales", drill=self.drill
+            self.state,
+            desk,
+            rationales=self.folders.data / "rationales",
+            drill=self.drill,
+            workshop=self.workshop,
         )
         window.language_wanted.connect(self._on_language_wanted)
         window.ended.connect(self._on_window_ended)

@@ -206,6 +206,7 @@ class Rail(QFrame):
             (self.tr("Bench"), "Ctrl+1", "bench"),
             (self.tr("Records"), "Ctrl+2", "records"),
             (self.tr("Drill"), "Ctrl+3", "drill"),
+            (self.tr("Workshop"), "Ctrl+4", "workshop"),
         )
         found = []
         for word, key, command in places:

@@ -1,4 +1,4 @@
-"""The places of the program side by side: the bench, the records, the drill."""
+"""The places of the program side by side: bench, records, drill, workshop."""
 
 from collections.abc import Callable
 from pathlib import Path
@@ -17,6 +17,9 @@ from idkey.app.photo.tool import open_for
 from idkey.app.records.view import RecordsView
 from idkey.app.window.about import AboutDialog
 from idkey.app.window.help_view import HelpView
+from idkey.app.workshop.shelf import Shelf
+from idkey.app.workshop.state import WorkshopState
+from idkey.app.workshop.view import WorkshopView
 from idkey.model.case import Finding
 from idkey.photo.shelf import PictureShelf
 
@@ -32,6 +35,11 @@ def made_drill(state: BenchState, data: Path) -> DrillState:
     )
 
 
+def made_workshop(state: BenchState, data: Path) -> WorkshopState:
+    """The state of the workshop over the same record book; it belongs to `state`."""
+    return WorkshopState(data / "drafts", state, shelf=Shelf.usual(data), store=state.keeper.store)
+
+
 class Rooms(QStackedWidget):
     """The bench, and the other places; those are built when somebody first goes there.
 
@@ -41,14 +49,17 @@ class Rooms(QStackedWidget):
         desk: Look, drawings, language.
         data: Folder of the user's own data.
         drill: The state of the drill, which outlives the window; None makes one when needed.
+        workshop: The state of the workshop, which outlives the window as well.
 
     Signals:
         left(): The person came back to the bench.
         case_asked(case_id: str): The person wants this case on the bench.
+        moved(): What can be taken back may be another thing now.
     """
 
     left = Signal()
     case_asked = Signal(str)
+    moved = Signal()
 
     def __init__(
         self,
@@ -58,6 +69,7 @@ class Rooms(QStackedWidget):
         *,
         data: Path,
         drill: DrillState | None = None,
+        workshop: WorkshopState | None = None,
     ) -> None:
         super().__init__()
         self.bench = bench
@@ -65,11 +77,15 @@ class Rooms(QStackedWidget):
         self._desk = desk
         self._data = data
         self._drill = drill
+        self._workshop = workshop or made_workshop(state, data)
         self.records: RecordsView | None = None
         self.drill: DrillView | None = None
+        self.workshop: WorkshopView | None = None
         self._case = state.session.case.id
         self.addWidget(bench)
         state.changed.connect(self._on_state_changed)
+        self._workshop.changed.connect(self._on_workshop_changed)
+        self._workshop.saved.connect(self._on_key_saved)
         bench.middle.question.measure_asked.connect(self.measure)
         bench.middle.question.entry.offer_measuring(True)
 
@@ -79,6 +95,9 @@ class Rooms(QStackedWidget):
             "bench": self.enter_bench,
             "records": self.enter_records,
             "drill": self.enter_drill,
+            "workshop": self.enter_workshop,
+            "undo": lambda: self._in_front.undo(),
+            "redo": lambda: self._in_front.redo(),
             "photo": self.measure_question,
             "manual": self.open_manual,
             "about": self.open_about,
@@ -89,6 +108,22 @@ class Rooms(QStackedWidget):
         self.bench.close_work()
         if self.records is not None:
             self.records.close_work()
+        if self.workshop is not None:
+            self.workshop.close_work()
+
+    @property
+    def steps(self) -> tuple[bool, bool]:
+        """Whether the place in front has a step to take back, and one to do again."""
+        if self._in_front is self._workshop:
+            editing = self._workshop.editing
+            return bool(editing and editing.past), bool(editing and editing.future)
+        session = self._state.session
+        return bool(session.past), bool(session.future)
+
+    @property
+    def _in_front(self) -> BenchState | WorkshopState:
+        here = self.workshop is not None and self.currentWidget() is self.workshop
+        return self._workshop if here else self._state
 
     @Slot()
     def enter_bench(self) -> None:
@@ -121,6 +156,16 @@ class Rooms(QStackedWidget):
             self.addWidget(self.drill)
         self._show(self.drill)
         self.drill.open()
+
+    @Slot()
+    def enter_workshop(self) -> None:
+        """Edit keys."""
+        if self.workshop is None:
+            self.workshop = WorkshopView(self._workshop, self._desk)
+            self.workshop.left.connect(self.enter_bench)
+            self.addWidget(self.workshop)
+        self._show(self.workshop)
+        self.workshop.come()
 
     @Slot(str)
     def measure(self, name: str) -> None:
@@ -164,6 +209,15 @@ class Rooms(QStackedWidget):
             self._case = session.case.id
             self._show(self.bench)
 
+    @Slot()
+    def _on_workshop_changed(self) -> None:
+        self.moved.emit()
+
+    @Slot(object)
+    def _on_key_saved(self, folder: Path) -> None:
+        """New cases use the key as it was saved; those on the bench keep what they hold."""
+        self._state.keys.forget(folder.name)
+
     @Slot(object)
     def _on_measured(self, finding: Finding) -> None:
         self._state.observe(finding)
@@ -175,3 +229,4 @@ class Rooms(QStackedWidget):
 
     def _show(self, place: QWidget) -> None:
         self.setCurrentWidget(place)
+        self.moved.emit()

@@ -17,11 +17,12 @@ from idkey.app.parts.filing import Filed, Order, file_rationale
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
-from idkey.app.parts.theme import SCALES, Scheme
 from idkey.app.window.actions import Actions, Slots
+from idkey.app.window.look import look_slots
 from idkey.app.window.palette import Entry, Palette
 from idkey.app.window.rail import Rail, tray_rows
 from idkey.app.window.rooms import Rooms
+from idkey.app.workshop.state import WorkshopState
 from idkey.engine.sample import SAMPLE_KEY, sample_case
 
 MOST_ANIMALS = 200
@@ -35,7 +36,7 @@ class Window(QWidget):
         state: The state of the bench.
         desk: Look, drawings, language.
         rationales: Folder where rationales go.
-        drill: The state of the drill; None makes one when needed.
+        drill, workshop: States of those places; None makes one when needed.
 
     Signals:
         language_wanted(code: str): The person wants another language.
@@ -52,6 +53,7 @@ class Window(QWidget):
         *,
         rationales: Path,
         drill: DrillState | None = None,
+        workshop: WorkshopState | None = None,
     ) -> None:
         super().__init__()
         self.setProperty("pane", "ground")
@@ -62,7 +64,8 @@ class Window(QWidget):
         self._dialog: RationaleDialog | None = None
         self.rail = Rail(desk)
         self.bench = BenchView(state, desk)
-        self.rooms = Rooms(self.bench, state, desk, data=rationales.parent, drill=drill)
+        data = rationales.parent
+        self.rooms = Rooms(self.bench, state, desk, data=data, drill=drill, workshop=workshop)
         self.notice = Notice()
         self.palette_view = Palette(desk.theme, self)
         self.commands = Actions(self, self._slots())
@@ -82,12 +85,16 @@ class Window(QWidget):
         several = len(session.open) > 1
         for command in ("next_case", "previous_case"):
             self.commands[command].setEnabled(several)
-        self.commands["undo"].setEnabled(bool(session.past))
-        self.commands["redo"].setEnabled(bool(session.future))
+        self._allow_steps()
         self.commands["couplets"].setEnabled(bool(session.key.couplets))
         named = bool(session.case.claim.text)
         for command in ("mixups", "copy_claim"):
             self.commands[command].setEnabled(named)
+
+    @Slot()
+    def _allow_steps(self) -> None:
+        for command, there in zip(("undo", "redo"), self.rooms.steps, strict=True):
+            self.commands[command].setEnabled(there)
 
     def focus_first(self) -> None:
         """Put the focus where a person starts."""
@@ -104,7 +111,7 @@ class Window(QWidget):
 
     def _slots(self) -> Slots:
         state, bench = self._state, self.bench
-        return self.rooms.slots() | {
+        return self.rooms.slots() | look_slots(self._desk.theme) | {
             "new_case": self._new_case,
             "sample": self._sample,
             "next_case": state.next_case,
@@ -113,8 +120,6 @@ class Window(QWidget):
             "leave_case": state.leave_case,
             "rationale": self.open_rationale,
             "quit": self.ended.emit,
-            "undo": state.undo,
-            "redo": state.redo,
             "label": bench.claim.focus_label,
             "unlabelled": bench.look_at_animal,
             "reasons": bench.middle.open_reasons,
@@ -126,12 +131,6 @@ class Window(QWidget):
             "search": bench.middle.open_questions,
             "palette": self._open_palette,
             "menu": self._open_menu,
-            "larger": lambda: self._scale(1),
-            "smaller": lambda: self._scale(-1),
-            "usual_size": lambda: self._desk.theme.choose(self._desk.theme.scheme, 100),
-            "light": lambda: self._colour(Scheme.LIGHT),
-            "dark": lambda: self._colour(Scheme.DARK),
-            "system": lambda: self._colour(Scheme.SYSTEM),
             "english": lambda: self.language_wanted.emit("en"),
             "german": lambda: self.language_wanted.emit("de"),
             "full_screen": self._full_screen,
@@ -159,6 +158,7 @@ class Window(QWidget):
         self.bench.middle.start.case_asked.connect(self._open_case)
         self._state.keeper.failed.connect(self._on_failed)
         self.rooms.left.connect(self.focus_first)
+        self.rooms.moved.connect(self._allow_steps)
         self.rooms.case_asked.connect(self._open_case)
         self._state.changed.connect(self.show_session)
 
@@ -284,14 +284,6 @@ class Window(QWidget):
         free = self._state.session.mode is Mode.FREE
         self._state.go_by(Mode.COUPLETS if free else Mode.FREE)
         self.bench.middle.focus_answer()
-
-    def _scale(self, step: int) -> None:
-        theme = self._desk.theme
-        nearest = min(range(len(SCALES)), key=lambda n: abs(SCALES[n] - theme.scale))
-        theme.choose(theme.scheme, SCALES[min(max(nearest + step, 0), len(SCALES) - 1)])
-
-    def _colour(self, scheme: Scheme) -> None:
-        self._desk.theme.choose(scheme, self._desk.theme.scale)
 
     def _full_screen(self) -> None:
         frame = self.window()

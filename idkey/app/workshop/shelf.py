@@ -9,25 +9,14 @@ from pathlib import Path
 
 from idkey import places
 from idkey.errors import IdKeyError
+from idkey.figures.own import IMAGES
 from idkey.formats.document import ID_PATTERN, LONGEST_ID
-from idkey.formats.folder import KeyEntry, list_keys
+from idkey.formats.folder import KeyEntry
+from idkey.formats.key_shelf import OWN, all_keys, free_name
 from idkey.formats.texts import FILES
 from idkey.formats.yaml_text import read_yaml
 
 _ID = re.compile(ID_PATTERN)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ShelfKey:
-    """A key that can be taken onto the table.
-
-    Attributes:
-        entry: The key as a list shows it.
-        own: Whether it is edited in place; a shipped one is copied first.
-    """
-
-    entry: KeyEntry
-    own: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,21 +26,21 @@ class Shelf:
     Attributes:
         shipped: Folder of the keys that came with the program.
         own: Folder of the person's own keys; made when needed.
+        images: Folder of the drawings, some of which belong to one shipped key.
     """
 
     shipped: Path
     own: Path
+    images: Path
 
     @classmethod
     def usual(cls, data: Path) -> "Shelf":
         """The shipped keys, and those in the data folder."""
-        return cls(shipped=places.keys_folder(), own=data / "keys")
+        return cls(shipped=places.keys_folder(), own=data / OWN, images=places.images_folder())
 
-    def keys(self) -> tuple[ShelfKey, ...]:
+    def keys(self) -> tuple[KeyEntry, ...]:
         """Own keys first, then those that came with the program."""
-        own = (ShelfKey(entry=entry, own=True) for entry in list_keys(self.own))
-        shipped = (ShelfKey(entry=entry, own=False) for entry in list_keys(self.shipped))
-        return (*own, *shipped)
+        return tuple(sorted(all_keys(self.shipped, self.own), key=lambda entry: not entry.own))
 
     def came_with_program(self, folder: Path) -> bool:
         """Whether a key folder lies among the shipped ones."""
@@ -59,10 +48,7 @@ class Shelf:
 
     def free_id(self, key_id: str) -> str:
         """An id for a copy of a key that no key here has."""
-        taken = {one.entry.id for one in self.keys()}
-        wish = f"my-{key_id}"[:LONGEST_ID]
-        numbered = (f"{wish[: LONGEST_ID - 4]}-{n}" for n in range(2, 1000))
-        return next(name for name in (wish, *numbered) if name not in taken)
+        return free_name(f"my-{key_id}"[: LONGEST_ID - 4], [entry.id for entry in self.keys()])
 
     def complaint(self, key_id: str) -> IdKeyError | None:
         """Why a new key cannot be called that; None when it can."""
@@ -71,13 +57,13 @@ class Shelf:
                 f"'{key_id[:40]}' is no id for a key.",
                 "Use letters, digits, '-', '_' and '.', without spaces.",
             )
-        taken = {one.entry.id.casefold() for one in self.keys()}
+        taken = {entry.id.casefold() for entry in self.keys()}
         if key_id.casefold() in taken or (self.own / key_id).exists():
             return IdKeyError(f"There is a key called '{key_id}' already.", "Choose another id.")
         return None
 
     def copy(self, folder: Path, key_id: str) -> Path:
-        """Copy a key to the own ones as it stands, comments and all.
+        """Copy a key to the own ones as it stands, with comments and drawings.
 
         Args:
             folder: The key.
@@ -96,6 +82,7 @@ class Shelf:
             with tempfile.TemporaryDirectory(dir=self.own, prefix=".new-") as near:
                 new = Path(near) / key_id
                 _copy_files(folder, new)
+                self._copy_drawings(folder, new)
                 _name(new / "key.yaml", key_id)
                 new.replace(self.own / key_id)
         except OSError as err:
@@ -105,6 +92,12 @@ class Shelf:
                 "Make room or ask for the right to write there.",
             ) from err
         return self.own / key_id
+
+    def _copy_drawings(self, folder: Path, new: Path) -> None:
+        beside = folder / IMAGES
+        theirs = beside if beside.is_dir() else self.images / "figures" / folder.name
+        if theirs.is_dir():
+            shutil.copytree(theirs, new / IMAGES)
 
 
 def writable(folder: Path) -> bool:

@@ -7,7 +7,7 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
-from idkey.app.workshop.shelf import ShelfKey
+from idkey.formats.folder import KeyEntry
 
 WIDTH = 720
 """Widest the card gets, in pixels at 100 %."""
@@ -21,7 +21,7 @@ class StartPage(QFrame):
 
     Signals:
         edit_asked(folder: object): Edit the key of that folder in place.
-        copy_asked(key: object): Make an own copy of that `ShelfKey`.
+        copy_asked(key: object): Make an own copy of that `KeyEntry`.
         folder_asked(folder: str): Edit the key of a folder that was looked up.
         new_asked(): The person wants a new key.
     """
@@ -36,11 +36,11 @@ class StartPage(QFrame):
         self.setProperty("pane", "card")
         self._theme = desk.theme
         role = Qt.ItemDataRole
-        self.rows: RowsModel[ShelfKey] = RowsModel(
+        self.rows: RowsModel[KeyEntry] = RowsModel(
             {
                 int(role.DisplayRole): self._line,
                 int(role.AccessibleTextRole): self._line,
-                int(role.ToolTipRole): lambda row: str(row.entry.folder),
+                int(role.ToolTipRole): lambda row: str(row.folder),
             },
             parent=self,
         )
@@ -55,7 +55,7 @@ class StartPage(QFrame):
         self._lay_out()
         self._connect()
 
-    def show_keys(self, keys: tuple[ShelfKey, ...]) -> None:
+    def show_keys(self, keys: tuple[KeyEntry, ...]) -> None:
         """Show the keys there are."""
         self.rows.replace(keys)
         if not self.list.currentIndex().isValid():
@@ -66,10 +66,10 @@ class StartPage(QFrame):
         """Put the focus where one chooses."""
         self.list.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _line(self, row: ShelfKey) -> str:
+    def _line(self, row: KeyEntry) -> str:
         whose = self.tr("your own") if row.own else self.tr("came with the program")
-        version = self.tr("version {version}").format(version=row.entry.version)
-        return " · ".join((row.entry.title, version if row.entry.version else "?", whose))
+        version = self.tr("version {version}").format(version=row.version)
+        return " · ".join((row.title, version if row.version else "?", whose))
 
     def _lay_out(self) -> None:
         self.setMaximumWidth(self._theme.px(WIDTH))
@@ -104,7 +104,7 @@ class StartPage(QFrame):
         self.new.clicked.connect(self._on_new_clicked)
 
     @property
-    def _chosen(self) -> ShelfKey | None:
+    def _chosen(self) -> KeyEntry | None:
         index = self.list.currentIndex()
         return index.data(ROW_ROLE) if index.isValid() else None
 
@@ -129,7 +129,7 @@ class StartPage(QFrame):
         if chosen is None:
             return
         if chosen.own:
-            self.edit_asked.emit(chosen.entry.folder)
+            self.edit_asked.emit(chosen.folder)
         else:
             self.copy_asked.emit(chosen)
 

@@ -15,9 +15,9 @@ from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
 from idkey.app.workshop.page_list import PageList, PageRow
 from idkey.app.workshop.pages import workshop_pages
-from idkey.app.workshop.shelf import ShelfKey
 from idkey.app.workshop.start import StartPage
 from idkey.app.workshop.state import WorkshopState
+from idkey.formats.folder import KeyEntry
 
 
 class WorkshopView(QWidget):
@@ -42,7 +42,7 @@ class WorkshopView(QWidget):
         self._desk = desk
         self._pages = {page.id: page for page in workshop_pages()}
         self._made: dict[str, QWidget] = {}
-        self._copied: ShelfKey | None = None
+        self._copied: KeyEntry | None = None
         self.start = StartPage(desk)
         self.head = Head(desk.theme)
         self.list = PageList(desk.theme)
@@ -199,11 +199,11 @@ class WorkshopView(QWidget):
         self.open(Path(folder))
 
     @Slot(object)
-    def _on_copy_asked(self, key: ShelfKey) -> None:
+    def _on_copy_asked(self, key: KeyEntry) -> None:
         shelf = self._state.shelf
-        wish = shelf.free_id(key.entry.id)
+        wish = shelf.free_id(key.id)
         self._copied = key
-        dialog = CopyDialog(key.entry.title, wish, shelf=shelf, theme=self._desk.theme, parent=self)
+        dialog = CopyDialog(key.title, wish, shelf=shelf, theme=self._desk.theme, parent=self)
         dialog.told.connect(self._on_copy_told)
         dialog.open()
 
@@ -211,7 +211,7 @@ class WorkshopView(QWidget):
     def _on_copy_told(self, key_id: str) -> None:
         assert self._copied is not None
         try:
-            folder = self._state.shelf.copy(self._copied.entry.folder, key_id)
+            folder = self._state.shelf.copy(self._copied.folder, key_id)
         except Exception as err:  # noqa: BLE001 - becomes a message
             self._on_failed(err)
             return
