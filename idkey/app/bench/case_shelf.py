@@ -1,17 +1,19 @@
 """Where sessions come from: an empty case, a case of the record book, a case that was left."""
 
 import uuid
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 
 from idkey.app.bench.session import Session
-from idkey.app.parts.reasoner import Reasoned, Reasoner
+from idkey.app.bench.trail import Trails
+from idkey.app.parts.reasoner import Reasoner, unread
 from idkey.engine.labels import claimed, match_labels
 from idkey.engine.priors import label_prior
 from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.store.book import Store
+from idkey.store.record import StoredCase
 
 
 class CaseShelf:
@@ -21,10 +23,23 @@ class CaseShelf:
         keys: Keys by id; at least one.
         store: The record book, for reading.
         reasoner: Reasons over cases.
+        took_up: Told which case of the record book is worked on from now on.
+
+    Attributes:
+        trails: Where undo and redo of the cases go.
     """
 
-    def __init__(self, keys: Mapping[str, Key], store: Store, reasoner: Reasoner) -> None:
+    def __init__(
+        self,
+        keys: Mapping[str, Key],
+        store: Store,
+        reasoner: Reasoner,
+        *,
+        took_up: Callable[[StoredCase], None],
+    ) -> None:
         self.keys = keys
+        self._took_up = took_up
+        self.trails = Trails(store)
         self._store = store
         self._reasoner = reasoner
         self._standing: dict[str, Session] = {}
@@ -36,6 +51,10 @@ class CaseShelf:
     def standing(self) -> tuple[Session, ...]:
         """The sessions that are kept, in no order."""
         return tuple(self._standing.values())
+
+    def standing_one(self, case_id: str) -> Session | None:
+        """The session of a case if it is kept here."""
+        return self._standing.get(case_id)
 
     def drop(self, case_id: str) -> None:
         """Forget a session; its case stays in the record book."""
@@ -51,7 +70,9 @@ class CaseShelf:
         """
         if case_id in self._standing:
             return self._standing[case_id]
-        return self.of(self._store.case(case_id).case)
+        stored = self._store.case(case_id)
+        self._took_up(stored)
+        return self.trails.taken_up(self.of(stored.case), stored)
 
     def known(self, case_id: str) -> Session | None:
         """The session of a case, or None when it cannot be had."""
@@ -83,8 +104,29 @@ class CaseShelf:
                 f"The case was made with the key {case.key!r}, which is not here.",
                 "Add that key to the library, then open the case again.",
             )
-        session = Session(key=key, case=case, reasoned=self._reasoned(key, case), open=(case.id,))
-        return self.with_label(session)
+        made = Session(key=key, case=case, reasoned=unread(key, case), open=(case.id,))
+        return self.judged(self.with_label(made))
+
+    def twins(self, session: Session, times: int) -> tuple[Session, ...]:
+        """Fresh cases with the claim and the aim of a session; they are reasoned over once."""
+        case = session.case
+        fresh = self.fresh(case.key, by=case.by)
+        first = self.of(replace(fresh.case, claim=case.claim, aim=case.aim))
+        found = []
+        for _ in range(times):
+            other = replace(first.case, id=str(uuid.uuid4()))
+            told = replace(first.reasoned.assessment, case=other)
+            reasoned = replace(first.reasoned, assessment=told)
+            found.append(replace(first, case=other, reasoned=reasoned, open=(other.id,)))
+        return tuple(found)
+
+    def judged(self, session: Session) -> Session:
+        """The session reasoned over, or `thinking` where that takes longer than a frame."""
+        key, case = session.key, session.case
+        if self._reasoner.waits(key, case):
+            return replace(session, thinking=True)
+        reasoned = self._reasoner.reasoned(key, case, session.prior)
+        return replace(session, reasoned=reasoned, thinking=False)
 
     def with_label(self, session: Session) -> Session:
         """The session with label entry, near matches and prior of its claim.
@@ -99,10 +141,4 @@ class CaseShelf:
             outcomes = self._store.outcomes(label.id, excluding=case.id, key=key.id)
             known = {taxon: n for taxon, n in outcomes.items() if taxon in key.taxon}
             prior = label_prior(key, label, known).shares
-        session = replace(session, label=label, matches=matches, prior=prior)
-        if case.use_prior and prior:
-            return replace(session, reasoned=self._reasoner.reasoned(key, case, prior))
-        return session
-
-    def _reasoned(self, key: Key, case: Case) -> Reasoned:
-        return self._reasoner.reasoned(key, case, None)
+        return replace(session, label=label, matches=matches, prior=prior)

@@ -43,9 +43,11 @@ class Deeper(QObject):
         """Let go of work under way."""
         self._jobs.close()
 
-    def way_back(self, session: Session, taxon: str) -> Return:
-        """What speaks against a taxon, and what would bring it back; quick."""
-        matrix = self._reasoner.matrix(session.key, session.case)
+    def way_back(self, session: Session, taxon: str) -> Return | None:
+        """What speaks against a taxon, and what would bring it back; None while that is open."""
+        matrix = self._reasoner.compiled(session.key, session.case)
+        if matrix is None or session.thinking:
+            return None
         return way_back(matrix, session.reasoned.assessment, taxon)
 
     def look_for_turns(self, session: Session) -> None:
@@ -62,7 +64,9 @@ class Deeper(QObject):
 
     def diagnosis(self, session: Session, taxon: str) -> Diagnosis | None:
         """The diagnosis if it is known; else None, and `diagnosed` follows."""
-        matrix = self._reasoner.matrix(session.key, session.case)
+        matrix = self._reasoner.compiled(session.key, session.case)
+        if matrix is None:
+            return None
         known = self._diagnoses.get((id(matrix), taxon))
         if known is not None:
             return known

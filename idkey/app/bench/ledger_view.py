@@ -95,8 +95,8 @@ class LedgerView(QFrame):
         self.rows.replace(tuple(self._row(session, entry) for entry in entries))
         self._empty.setVisible(not entries)
         self.list.setVisible(bool(entries))
-        self._undo.setEnabled(bool(session.past))
-        self._redo.setEnabled(bool(session.future))
+        self._undo.setEnabled(session.undoable)
+        self._redo.setEnabled(session.redoable)
         self._count.setText(self.tr("%n finding(s)", "", len(entries)) if entries else "")
         if grown and self._order.value is Order.TIME:
             self.list.scrollToBottom()

@@ -72,7 +72,7 @@ def lineup_rows(session: Session, *, unfolded: bool) -> tuple[LineupRow, ...]:
     """The rows of a session; what is ruled out only when `unfolded`."""
     assessment = session.reasoned.assessment
     standing = [_row(session, c, RowKind.STANDING) for c in assessment.standing]
-    if standing and session.case.findings:
+    if standing and session.case.findings and not session.reading:
         first = standing[0]
         standing[0] = replace(first, leads=True)
     rows = [*standing, _outside(session)]

@@ -18,7 +18,9 @@ from idkey.app.bench.taxon_sheet import TaxonSheet
 from idkey.app.bench.walk_view import WalkView
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.page import Page
+from idkey.app.parts.prose import paragraph
 from idkey.app.parts.scrolling import scrolled
+from idkey.app.parts.words import reading_words
 from idkey.engine.diagnosis import Diagnosis
 from idkey.engine.whatif import Turn
 
@@ -221,9 +223,8 @@ class Middle(QWidget):
             sheet.left.connect(self.leave)
             sheet.linked.connect(self._on_linked)
         self._desk.pictures.arrived.connect(self._on_pictures_arrived)
-        back = QShortcut(QKeySequence("Esc"), self)
-        back.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        back.activated.connect(self.leave)
+        inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
+        QShortcut(QKeySequence("Esc"), self, context=inside).activated.connect(self.leave)
         self._deeper.turned.connect(self._on_deeper_turned)
         self._deeper.diagnosed.connect(self._on_deeper_diagnosed)
 
@@ -237,6 +238,9 @@ class Middle(QWidget):
         self._card.show_session(session, draft, crowded=not self.note.isHidden())
 
     def _show_reasons(self, session: Session) -> None:
+        if session.reading:
+            self.reasons.show_html(paragraph(reading_words()))
+            return
         self.reasons.show_session(session)
         self._deeper.look_for_turns(session)
 
@@ -265,6 +269,8 @@ class Middle(QWidget):
     @Slot(str, str)
     def _on_question_drafted(self, character: str, text: str) -> None:
         self._state.draft(f"answer/{character}", text)
+        if text and self._state.session.thinking:
+            self._state.ask(character)  # what is being answered stays on the card
 
     @Slot(bool)
     def _on_prior_wanted(self, count: bool) -> None:

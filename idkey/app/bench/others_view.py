@@ -170,7 +170,7 @@ class OthersView(QFrame):
         self._session = session
         self.rows.replace(other_rows(session, self.search.text(), self._desk.language))
         empty = not self.rows.rows
-        self._none.setVisible(empty)
+        self._none.setVisible(empty and not session.reading)
         self.list.setVisible(not empty)
 
     def _lay_out(self) -> None:

@@ -1,13 +1,18 @@
 """What the question card shows, worked out from a session."""
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QCoreApplication, QSize
 from PySide6.QtGui import QPixmap
 
 from idkey.app.bench.range_strip import Band, bands
 from idkey.app.bench.session import Session
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.words import aim_words
+from idkey.engine.result import Question
 from idkey.model.character import Character
 from idkey.model.key import Key
+from idkey.report.words import why_question
+
+translate = QCoreApplication.translate
 
 
 def same_question(was: Character | None, before: Session, after: Session) -> bool:
@@ -32,3 +37,12 @@ def measure_drawing(desk: Desk, key: Key, character: Character, ratio: float) ->
     """How a number is taken, drawn; None where there is no drawing or it is still to come."""
     size = QSize(desk.theme.px(176), desk.theme.px(132))
     return desk.pictures.measure(key, character, size=size, ratio=ratio)
+
+
+def why_now(session: Session, question: Question, desk: Desk) -> str:
+    """Why a question is asked, or why it is not proposed."""
+    why = why_question(session.key, question, desk.language)
+    if question.blocked:
+        return why
+    chosen = translate("QuestionView", "Chosen for: {aim}").format(aim=aim_words(session.case.aim))
+    return f"{why} {chosen}"

@@ -4,21 +4,26 @@ from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QVBoxLayout
 
 from idkey.app.bench.answer_bar import AnswerBar
 from idkey.app.bench.number_entry import NumberEntry
-from idkey.app.bench.question_parts import bands_shown, measure_drawing, same_question
+from idkey.app.bench.plate_link import PlateLink
+from idkey.app.bench.question_parts import (
+    bands_shown,
+    headline,
+    measure_drawing,
+    same_question,
+    why_now,
+)
 from idkey.app.bench.session import Session
 from idkey.app.parts.answer import Answer
 from idkey.app.parts.captions import button, caption, headed
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.tile_grid import TileGrid
-from idkey.app.parts.words import aim_words
-from idkey.engine.result import Question
+from idkey.app.parts.words import reading_words
 from idkey.model.character import Character
-from idkey.report.words import why_question
 
 
 class QuestionView(QFrame):
@@ -47,6 +52,7 @@ class QuestionView(QFrame):
         self._desk = desk
         self._session: Session | None = None
         self._character: Character | None = None
+        self._focus_owed = False
         self.answer = Answer()
         self._build()
         self._bind_keys()
@@ -71,10 +77,10 @@ class QuestionView(QFrame):
         before, self._session = self._session, session
         same = before is not None and same_question(self._character, before, session)
         question, character = session.question, session.character
-        self._show_end(question is None)
+        self._show_end(question is None, reading=session.reading)
         if question is None or character is None:
             return
-        self._why.setText(headed(self.tr("Why now"), self._reason(session, question)))
+        self._why.setText(headed(self.tr("Why now"), why_now(session, question, self._desk)))
         if same:
             self.entry.strip.show_bands(bands_shown(self._session, self._character), character.unit)
             return
@@ -87,13 +93,16 @@ class QuestionView(QFrame):
             self.answer = Answer(look=question.look)
         self._show_character(character)
         self._show_answer()
+        if self._focus_owed:
+            self.focus_answer()
 
     def focus_answer(self) -> None:
-        """Put the focus where the answer is given."""
+        """Put the focus where the answer is given, as soon as there is a question."""
+        self._focus_owed = self._session is not None and self._session.reading
         if self.grid.tiles:
             marked = [tile for tile in self.grid.tiles if tile.isChecked()]
             (marked or self.grid.tiles)[0].setFocus(Qt.FocusReason.OtherFocusReason)
-        else:
+        elif not self._focus_owed:
             self.entry.focus()
 
     def put_number(self, text: str, spread: str) -> None:
@@ -108,20 +117,17 @@ class QuestionView(QFrame):
     def _build(self) -> None:
         self._question = caption(rank="question")
         self._term = button(role="link")
+        self.where = PlateLink(self._desk)
         self._how = caption(rank="soft")
         self.grid = TileGrid(self._desk.theme)
         self.entry = NumberEntry(self._desk.theme)
         self.bar = AnswerBar(self._desk)
         self._pitfalls = caption(rank="small")
         self._why = caption(rank="small")
-        heading = QHBoxLayout()
-        heading.setSpacing(12)
-        heading.addWidget(self._question, 1)
-        heading.addWidget(self._term, 0, Qt.AlignmentFlag.AlignTop)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 10, 20, 10)
         column.setSpacing(6)
-        column.addLayout(heading)
+        column.addLayout(headline(self._question, self._term, self.where))
         for part in (self._how, self.grid, self.entry, self.bar, self._pitfalls, self._why):
             column.addWidget(part)
         self._term.clicked.connect(self._on_term_clicked)
@@ -154,24 +160,19 @@ class QuestionView(QFrame):
         made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         return made
 
-    def _reason(self, session: Session, question: Question) -> str:
-        why = why_question(session.key, question, self._desk.language)
-        if question.blocked:
-            return why
-        chosen = self.tr("Chosen for: {aim}").format(aim=aim_words(session.case.aim))
-        return f"{why} {chosen}"
-
-    def _show_end(self, ended: bool) -> None:
-        """Say that nothing is left to ask, in place of a question."""
+    def _show_end(self, ended: bool, *, reading: bool) -> None:
+        """Say that nothing is left to ask, or not yet, in place of a question."""
         for part in (self._term, self.bar):
             part.setVisible(not ended)
         if ended:
-            for gone in (self._how, self.grid, self.entry):
+            for gone in (self._how, self.grid, self.entry, self.where):
                 gone.hide()
             self._character = None
             self.grid.replace(())
-            self._question.setText(self.tr("Nothing is left to ask now."))
+            left = self.tr("Nothing is left to ask now.")
+            self._question.setText(reading_words() if reading else left)
             self._pitfalls.hide()
+            self._why.setVisible(not reading)
             self._why.setText(
                 self.tr(
                     "Choose among the other questions what was passed over, open the reasons "
@@ -191,6 +192,7 @@ class QuestionView(QFrame):
         self.entry.setVisible(numeric)
         self.grid.setVisible(not numeric)
         self.bar.show_character(character)
+        self._show_where(character)
         self._show_tiles(character)
         if numeric:
             self.entry.show_character(character, bands_shown(self._session, self._character))

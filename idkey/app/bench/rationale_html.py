@@ -24,6 +24,7 @@ def preview_html(found: Rationale) -> str:
         paragraph(rich(found.sentence)),
         bullets(cautions),
         bullets(map(rich, found.claim.stakes)),
+        _section(translate("preview", "Rules of thumb"), bullets(map(rich, found.thumbs))),
         _section(
             translate("preview", "Findings"), bullets(rich(_finding(f)) for f in found.findings)
         ),

@@ -12,6 +12,7 @@ from idkey.app.parts.prose import bullets, head, link, paragraph, rich_head, ton
 from idkey.app.parts.sheet import Sheet
 from idkey.engine.result import Candidate, Conflict
 from idkey.engine.whatif import Turn
+from idkey.model.key import Key
 from idkey.report.words import (
     caution_sentence,
     conflict_words,
@@ -20,6 +21,7 @@ from idkey.report.words import (
     prior_words,
     rich,
     stakes_words,
+    thumb_words,
     unmet_words,
     verdict_sentence,
     verdict_title,
@@ -62,6 +64,7 @@ class ReasonsView(Sheet):
         parts = [
             self._verdict(session),
             self._cautions(session),
+            self._thumbs(session),
             self._missing(session),
             self._leader(session),
             self._rivals(session),
@@ -89,15 +92,31 @@ class ReasonsView(Sheet):
         ]
         return head(self.tr("Cautions")) + bullets(lines) if lines else ""
 
+    def _thumbs(self, session: Session) -> str:
+        """What rests on rules of thumb, each rule and what to look at instead as a link."""
+        key, leaning = session.key, session.reasoned.leaning
+        if leaning is None:
+            return ""
+        named = (*(failure.character for failure in leaning.failures), *leaning.instead)
+        lines = []
+        verdict = session.reasoned.assessment.verdict
+        for sentence in thumb_words(key, leaning, verdict, self.desk.language):
+            lines.append(self._linked(key, rich(key, sentence), named))
+        return head(self.tr("Rules of thumb")) + bullets(lines)
+
+    def _linked(self, key: Key, html: str, characters: Iterable[str]) -> str:
+        """The text with the first mention of each character as a link to its question."""
+        for character in characters:
+            name = escape(key.character[character].name)
+            html = html.replace(name, link("character", character, name), 1)
+        return html
+
     def _missing(self, session: Session) -> str:
         key, verdict = session.key, session.reasoned.assessment.verdict
         lines = []
         for unmet in verdict.unmet:
             text = rich(key, unmet_words(key, unmet, self.desk.language))
-            for character in unmet.characters:
-                name = escape(key.character[character].name)
-                text = text.replace(name, link("character", character, name), 1)
-            lines.append(text)
+            lines.append(self._linked(key, text, unmet.characters))
         level = level_words(verdict.level, self.desk.language)
         title = self.tr("What is missing for a name ({level})").format(level=level)
         return head(title) + bullets(lines) if lines else ""

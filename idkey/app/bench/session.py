@@ -5,13 +5,13 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from idkey.app.parts.reasoner import Reasoned
-from idkey.engine.result import Effect, LabelMatch, Question
+from idkey.engine.result import Assessment, Effect, LabelMatch, Question
 from idkey.model.case import Case
 from idkey.model.character import Character
 from idkey.model.key import Key
 from idkey.model.label import Label
 
-DEPTH = 300
+DEPTH = 200
 """How many steps can be taken back."""
 
 
@@ -32,6 +32,8 @@ class Session:
         reasoned: What its findings say; about an earlier case while `thinking`.
         past: Earlier cases, oldest first; undo goes there.
         future: Cases that were undone, the next one last.
+        older: Revisions before `past`, from an earlier sitting, oldest first.
+        newer: Revisions after `future`, from an earlier sitting, the next one last.
         asked: Character the person chose to look at; empty follows the best question.
         mode: Free choice or couplets.
         label: The label entry the claim stands for; None while nobody confirmed one.
@@ -47,6 +49,8 @@ class Session:
     reasoned: Reasoned
     past: tuple[Case, ...] = ()
     future: tuple[Case, ...] = ()
+    older: tuple[int, ...] = ()
+    newer: tuple[int, ...] = ()
     asked: str = ""
     mode: Mode = Mode.FREE
     label: Label | None = None
@@ -62,10 +66,31 @@ class Session:
         return not (self.case.claim.text or self.case.findings or self.asked)
 
     @property
+    def reading(self) -> bool:
+        """Whether the key is still being compiled, so that nothing can be said of the case."""
+        return not self.reasoned.read
+
+    @property
+    def judged(self) -> Assessment | None:
+        """What is known of the case as it stands; None while that is worked out."""
+        return None if self.thinking else self.reasoned.assessment
+
+    @property
+    def undoable(self) -> bool:
+        """Whether there is a step to take back."""
+        return bool(self.past or self.older)
+
+    @property
+    def redoable(self) -> bool:
+        """Whether there is a step to do again."""
+        return bool(self.future or self.newer)
+
+    @property
     def question(self) -> Question | None:
         """The question on the card: the chosen one, else the best that may be asked."""
         if self.asked:
-            return next(q for q in self.reasoned.questions if q.character == self.asked)
+            asked = (q for q in self.reasoned.questions if q.character == self.asked)
+            return next(asked, None)
         return next(iter(self.open_questions), None)
 
     @property
@@ -91,7 +116,8 @@ class Session:
     def moved(self, case: Case) -> "Session":
         """The session after a step to `case`; it can be undone."""
         past = (*self.past, self.case)[-DEPTH:]
-        return replace(self, case=case, past=past, future=())
+        older = self.older[max(len(self.older) + len(past) - DEPTH, 0) :]
+        return replace(self, case=case, past=past, future=(), older=older, newer=())
 
     def undone(self) -> "Session":
         """The session one step earlier; the same one at the start."""

@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.bench.case_shelf import CaseShelf
 from idkey.app.bench.place import kept_place, place_of
 from idkey.app.bench.session import Mode, Session
-from idkey.app.parts.jobs import Job, Jobs, Tick
+from idkey.app.bench.thinker import Thinker
 from idkey.app.parts.keeper import Keeper
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.reasoner import Reasoned, Reasoner
@@ -34,23 +34,30 @@ class BenchState(QObject):
     Signals:
         changed(session: Session): After each step that made a difference, and when reasoning
             that takes longer than a frame has arrived.
+        failed(error: object): A case cannot be reasoned over.
     """
 
     changed = Signal(object)
+    failed = Signal(object)
 
     def __init__(self, keys: KeyLibrary, keeper: Keeper, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.keys = keys
         self.keeper = keeper
         self.reasoner = Reasoner()
-        self._jobs = Jobs(threads=1, parent=self)
-        self._shelf = CaseShelf(keys, keeper.store, self.reasoner)
+        self._thinker = Thinker(self.reasoner, self)
+        self._thinker.thought.connect(self._on_thought)
+        self._thinker.failed.connect(self._on_failed)
+        self._owed: dict[str, Case] = {}
+        """Cases that were saved before their verdict was known."""
+        self._shelf = CaseShelf(keys, keeper.store, self.reasoner, took_up=keeper.took_up)
         self._initials = str(keeper.setting(PERSON).get("initials", ""))
         self.session = self._shelf.fresh(next(iter(keys)), by=self._initials)
+        self._think()
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
-        self._jobs.close()
+        self._thinker.close()
 
     def tray(self) -> tuple[Session, ...]:
         """The sessions of the open cases, in the order of the tray."""
@@ -75,7 +82,7 @@ class BenchState(QObject):
     def put_on_bench(self, case: Case) -> None:
         """Put a case that is not in the record book yet on the bench, and keep it."""
         session = self._shelf.of(case)
-        self.keeper.save(case, session.reasoned.assessment)
+        self._save(session)
         self._put(session)
 
     def next_case(self, step: int = 1) -> None:
@@ -89,7 +96,7 @@ class BenchState(QObject):
         """Take the case off the tray; it stays in the record book."""
         gone = self.session.case.id
         tray = tuple(case_id for case_id in self.session.open if case_id != gone)
-        self._shelf.drop(gone)
+        self._drop(gone)
         if tray:
             session = self._shelf.session(tray[-1])
         else:
@@ -99,16 +106,12 @@ class BenchState(QObject):
 
     def copy_claim(self, times: int) -> None:
         """Add `times` cases with the same claim to the tray: the rest of a shipment."""
-        session, added = self.session, []
-        for _ in range(times):
-            fresh = self._shelf.fresh(session.key.id, by=session.case.by)
-            twin = self._shelf.of(
-                replace(fresh.case, claim=session.case.claim, aim=session.case.aim)
-            )
+        twins = self._shelf.twins(self.session, times)
+        for twin in twins:
             self._shelf.put(twin)
-            self.keeper.save(twin.case, twin.reasoned.assessment)
-            added.append(twin.case.id)
-        self._show(replace(session, open=(*session.open, *added)))
+            self._save(twin)
+        added = tuple(twin.case.id for twin in twins)
+        self._show(replace(self.session, open=(*self.session.open, *added)))
 
     def resume(self) -> None:
         """Go back to the case, the question and the tray of the last time."""
@@ -211,12 +214,12 @@ class BenchState(QObject):
     @Slot()
     def undo(self) -> None:
         """Take back the last step."""
-        self._step_to(self.session.undone())
+        self._step_to(self._shelf.trails.recalled(self.session).undone())
 
     @Slot()
     def redo(self) -> None:
         """Do the last step again that was taken back."""
-        self._step_to(self.session.redone())
+        self._step_to(self._shelf.trails.recalled(self.session).redone())
 
     def draft(self, name: str, text: str) -> None:
         """Keep text of this case that is not confirmed yet; empty text forgets it."""
@@ -235,48 +238,61 @@ class BenchState(QObject):
 
     def _step_to(self, session: Session) -> None:
         """Show a session whose case is new: save it, and reason over it."""
-        if session is self.session:
+        if session.case is self.session.case:
             return
         if session.case.claim != self.session.case.claim:
             session = self._shelf.with_label(session)
-        key, case, prior = session.key, session.case, session.prior
-        if self.reasoner.slow(key):
-            session = replace(session, thinking=True)
-            self._think(session)
-        else:
-            session = replace(session, reasoned=self.reasoner.reasoned(key, case, prior))
-        self.keeper.save(case, session.reasoned.assessment)
+        session = self._shelf.judged(session)
+        self._save(session)
         self._show(session)
 
-    def _think(self, session: Session) -> None:
-        key, case, prior = session.key, session.case, session.prior
-
-        def work(tick: Tick) -> Reasoned:  # on a pool thread
-            tick(0, 1)
-            return self.reasoner.reasoned(key, case, prior)
-
-        job = Job(work)
-        job.succeeded.connect(self._on_reasoned)
-        self._jobs.start(job)
+    def _save(self, session: Session) -> None:
+        if session.thinking:
+            self._owed[session.case.id] = session.case
+        then = self._shelf.trails.keeping(session)
+        self.keeper.save(session.case, session.judged, then=then)
 
     @Slot(object)
-    def _on_reasoned(self, reasoned: Reasoned) -> None:
-        if reasoned.assessment.case != self.session.case:
+    def _on_thought(self, reasoned: Reasoned) -> None:
+        case, here = reasoned.assessment.case, self.session.case.id
+        session = self.session if case.id == here else self._shelf.standing_one(case.id)
+        if session is None or session.case != case or not session.thinking:
             return
-        self.keeper.save(self.session.case, reasoned.assessment)
-        self._show(replace(self.session, reasoned=reasoned, thinking=False))
+        session = replace(session, reasoned=reasoned, thinking=False)
+        if self._owed.pop(case.id, None) == case:
+            self._save(session)
+        self._shelf.put(session)
+        self._show(session if case.id == here else self.session)
+
+    @Slot(object)
+    def _on_failed(self, error: Exception) -> None:
+        self.failed.emit(error)
 
     def _put(self, session: Session) -> None:
         """Put another case on the bench; one that is blank leaves the tray."""
         tray = self.session.open
         if self.session.blank:
             tray = tuple(case_id for case_id in tray if case_id != self.session.case.id)
-            self._shelf.drop(self.session.case.id)
+            self._drop(self.session.case.id)
         here = session.case.id
         self._show(replace(session, open=tray if here in tray else (*tray, here)))
+
+    def _drop(self, case_id: str) -> None:
+        """Put a case away; it stays in the record book, the way back goes."""
+        self._shelf.drop(case_id)
+        self.keeper.put_after(self._shelf.trails.forget(case_id))
 
     def _show(self, session: Session) -> None:
         self.session = session
         self._shelf.put(session)
         self.keeper.put_setting(PLACE, place_of(session, self._shelf.standing()))
+        self._think()
         self.changed.emit(session)
+
+    def _think(self) -> None:
+        """Work out the case on the bench first, then the others of the tray."""
+        others = (self._shelf.standing_one(case_id) for case_id in self.session.open)
+        for session in (self.session, *others):
+            if session is not None and session.thinking:
+                self._thinker.think(session)
+                return

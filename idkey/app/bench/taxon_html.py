@@ -66,9 +66,9 @@ def diagnosis_html(key: Key, found: Diagnosis, language: Language) -> str:
     return html
 
 
-def standing_html(key: Key, found: Return, language: Language) -> str:
+def standing_html(key: Key, found: Return | None, language: Language) -> str:
     """What speaks against a taxon in this case, and what would bring it back."""
-    if not found.against:
+    if found is None or not found.against:
         return ""
     title = translate("taxon", "What speaks against it here")
     lines = (rich(key, conflict_words(key, conflict, language)) for conflict in found.against)

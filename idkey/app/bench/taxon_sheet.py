@@ -40,14 +40,14 @@ class TaxonSheet(Sheet):
         self._compare.clicked.connect(self._on_compare_clicked)
 
     def show_taxon(
-        self, session: Session, taxon: str, *, way_back: Return, diagnosis: Diagnosis | None
+        self, session: Session, taxon: str, *, way_back: Return | None, diagnosis: Diagnosis | None
     ) -> None:
         """Show a taxon of the key.
 
         Args:
             session: The session.
             taxon: Taxon id.
-            way_back: What speaks against it.
+            way_back: What speaks against it; None while that is being worked out.
             diagnosis: What tells it from the others; None while that is being worked out.
         """
         key, language = session.key, self.desk.language

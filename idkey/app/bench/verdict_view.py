@@ -8,8 +8,9 @@ from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.words import reading_words
 from idkey.engine.result import Stake
-from idkey.report.words import next_step, rich, verdict_sentence
+from idkey.report.words import next_step, rich, thumb_line, verdict_sentence
 
 LONG = 110
 """From this many letters on a verdict is set smaller."""
@@ -34,6 +35,8 @@ class VerdictView(QWidget):
         self._sentence = caption(rank="lead")
         self._sentence.setTextFormat(Qt.TextFormat.RichText)
         self._next = OneLine(desk.theme)
+        self._thumb = OneLine(desk.theme, colour="doubt")
+        self._thumb.hide()
         self._why = KeyButton(self.tr("Why?"), "F4", desk.theme, "quiet")
         self._why.setAccessibleName(self.tr("Why: the reasons behind the verdict"))
         self.hazard = CautionBar(Stake.HAZARD, desk)
@@ -51,6 +54,7 @@ class VerdictView(QWidget):
         column.setSpacing(6)
         column.addLayout(top)
         column.addWidget(self._next)
+        column.addWidget(self._thumb)
         column.addStretch(1)
         column.addLayout(cautions)
         self._why.clicked.connect(self._on_why_clicked)
@@ -67,6 +71,7 @@ class VerdictView(QWidget):
         key, assessment = session.key, session.reasoned.assessment
         language = self._desk.language
         sentence = verdict_sentence(key, assessment, language)
+        sentence = reading_words() if session.reading else sentence
         self._sentence.setText(rich(key, sentence))
         long = len(sentence) > LONG
         if self._sentence.property("rank") != ("strong" if long else "lead"):
@@ -76,6 +81,10 @@ class VerdictView(QWidget):
         step = next_step(key, assessment, session.reasoned.questions, language)
         self._next.show_text(step)
         self._next.setVisible(not session.thinking)
+        leaning = session.reasoned.leaning
+        thumb = thumb_line(key, leaning, assessment.verdict, language) if leaning else ""
+        self._thumb.show_text(thumb)
+        self._thumb.setVisible(bool(thumb) and not session.thinking)
         found = {caution.stake: caution for caution in assessment.cautions}
         self.hazard.show_caution(key, found.get(Stake.HAZARD))
         self.permit.show_caution(key, found.get(Stake.PERMIT))

@@ -26,6 +26,11 @@ def care_words(care: Care) -> str:
     }[care]
 
 
+def reading_words() -> str:
+    """What stands where nothing can be said yet."""
+    return translate("words", "Reading the key …")
+
+
 def upper_first(text: str) -> str:
     """The text with a capital to start with."""
     return text[:1].upper() + text[1:]

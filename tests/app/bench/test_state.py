@@ -1,10 +1,12 @@
 """Every step makes a new session, is saved, and can be undone."""
 
+import json
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
-from idkey.app.bench.session import Mode
+from idkey.app.bench.session import DEPTH, Mode
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.keeper import Keeper
 from idkey.app.parts.key_library import KeyLibrary
@@ -266,3 +268,64 @@ def test_changed_is_told_once_per_step(state: BenchState):
     state.observe(FIVE_SIDED)
 
     assert told == [state.session]
+
+
+def test_undo_goes_on_after_the_program_was_killed(
+    state: BenchState, keys: KeyLibrary, keeper: Keeper, tmp_path: Path
+):
+    state.claim(Claim(text="Emperor scorpion"))
+    state.observe(FIVE_SIDED)
+    state.observe(DARK)
+    state.undo()
+    keeper.flush()  # nothing is closed: the process is gone
+
+    with Store.open(tmp_path / "book.sqlite") as book:
+        writer = Keeper(book)
+        again = BenchState(keys, writer)
+        again.resume()
+        again.redo()
+        redone = again.session.case
+        for _ in range(4):
+            again.undo()
+        blank = again.session
+        again.redo()
+        labelled = again.session.case
+        again.close()
+        writer.close()
+
+    assert [f.character for f in redone.findings] == ["sternum_shape", "telson_colour"]
+    assert (blank.case.claim.text, blank.case.findings, blank.undoable) == ("", (), False)
+    assert (labelled.claim.text, labelled.findings) == ("Emperor scorpion", ())
+
+
+def test_a_step_whose_trail_was_not_kept_is_undone_all_the_same(
+    state: BenchState, keys: KeyLibrary, keeper: Keeper, store: Store
+):
+    state.claim(Claim(text="Emperor scorpion"))
+    state.observe(FIVE_SIDED)
+    keeper.flush()
+    store.save(state.session.case.observe(DARK), None)
+
+    again = BenchState(keys, keeper)
+    again.resume()
+    again.undo()
+    again.close()
+
+    assert [f.character for f in again.session.case.findings] == ["sternum_shape"]
+    assert again.session.undoable
+
+
+@pytest.mark.slow
+def test_the_trail_does_not_grow_without_bound_and_goes_with_the_case(
+    state: BenchState, keeper: Keeper, store: Store
+):
+    case_id = state.session.case.id
+    for number in range(DEPTH + 20):
+        state.claim(Claim(text="Emperor scorpion", supplier=f"Lantern {number}"))
+    keeper.flush()
+    kept = store.draft(f"{case_id}/trail")
+    state.leave_case()
+    keeper.flush()
+
+    assert len(json.loads(kept)[0]) == DEPTH
+    assert store.draft(f"{case_id}/trail") == ""
