@@ -23,11 +23,11 @@ from idkey import places
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.keeper import Keeper
-from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.window.window import Window
 from idkey.model.case import Finding
 from idkey.model.key import Key
 from idkey.store.book import Store
+from tests.app.one_key import OneKey
 from tests.bench.synthetic import world
 
 pytestmark = [
@@ -63,26 +63,6 @@ LARGE = 1000
 """Taxa of the large key."""
 
 Opened = Callable[[Key], AbstractContextManager[tuple[BenchState, Window]]]
-
-
-class OneKey(KeyLibrary):
-    """A library of one key that was made here."""
-
-    def __init__(self, key: Key) -> None:
-        self._key = key
-
-    @property
-    def titles(self) -> tuple[tuple[str, str], ...]:
-        return ((self._key.id, self._key.title),)
-
-    def __getitem__(self, key: str) -> Key:
-        return {self._key.id: self._key}[key]
-
-    def __iter__(self) -> Iterator[str]:
-        return iter((self._key.id,))
-
-    def __len__(self) -> int:
-        return 1
 
 
 @pytest.fixture

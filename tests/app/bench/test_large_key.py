@@ -1,0 +1,100 @@
+"""A key of 1,000 taxa: the case stands at once, and the key is read behind it."""
+
+import time
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from idkey.app.bench.state import BenchState
+from idkey.app.bench.view import BenchView
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
+from idkey.engine.result import Stake
+from idkey.model.case import Claim, Finding, Specimen
+from idkey.model.character import Sex
+from idkey.model.key import Key
+from idkey.store.book import Store
+from tests.app.one_key import OneKey
+from tests.bench.synthetic import world
+
+pytestmark = pytest.mark.slow  # the key alone takes a second to make up
+
+
+@pytest.fixture(scope="module")
+def large() -> Key:
+    return world(3, taxa=1000).known
+
+
+@pytest.fixture
+def state(large: Key, keeper: Keeper) -> Iterator[BenchState]:
+    made = BenchState(OneKey(large), keeper)
+    yield made
+    made.close()
+
+
+def answer(state: BenchState, number: int) -> None:
+    state.observe(Finding(character=f"c{number}", states=("s0",)))
+
+
+def test_the_case_stands_at_once_with_every_caution_and_the_question_follows(
+    large: Key, keeper: Keeper, desk: Desk, qtbot
+):
+    began = time.thread_time()
+    state = BenchState(OneKey(large), keeper)
+    bench = BenchView(state, desk)
+    spent = time.thread_time() - began
+    qtbot.addWidget(bench)
+    with qtbot.waitExposed(bench):
+        bench.show()
+    bench.activateWindow()
+    state.claim(Claim(text="Emperor scorpion"))
+    bench.middle.focus_answer()
+    reading = (state.session.reading, bench.verdict.sentence, bench.verdict.hazard.text)
+    qtbot.waitUntil(lambda: not state.session.thinking, timeout=20_000)
+    state.close()
+    bench.close_work()
+
+    assert spent < 0.5, "compiling alone takes longer"
+    assert reading[0]
+    assert reading[1].startswith("Reading the key")
+    assert "Do not handle" in reading[2]
+    assert bench.middle.question.character is state.session.character
+    assert QApplication.focusWidget() in bench.middle.question.grid.tiles
+
+
+def test_only_the_newest_answer_counts_and_cautions_stay_meanwhile(
+    state: BenchState, desk: Desk, keeper: Keeper, store: Store, qtbot
+):
+    bench = BenchView(state, desk)
+    qtbot.addWidget(bench)
+    shown = []
+    state.changed.connect(lambda session: shown.append(bench.verdict.hazard.text))
+    for number in range(4):
+        answer(state, number)
+    state.describe(Specimen(sex=Sex.MALE))
+    qtbot.waitUntil(lambda: not state.session.thinking, timeout=20_000)
+    keeper.flush()
+    stored = store.case(state.session.case.id)
+    bench.close_work()
+
+    assert state.session.reasoned.assessment.case == state.session.case
+    assert stored.summary is not None
+    assert [r.number for r in store.revisions(stored.case.id)] == [1, 2, 3, 4, 5, 6]
+    assert len(shown) == 6
+    assert all("Do not handle" in text for text in shown)
+
+
+def test_every_case_of_a_tray_is_worked_out_in_turn(state: BenchState, qtbot):
+    state.claim(Claim(text="Emperor scorpion"))
+    began = time.thread_time()
+    state.copy_claim(11)
+    spent = time.thread_time() - began
+    qtbot.waitUntil(lambda: not any(s.thinking for s in state.tray()), timeout=20_000)
+
+    assert spent < 0.5
+    for session in state.tray():
+        assert session.reasoned.assessment.case == session.case
+        assert {c.stake for c in session.reasoned.assessment.cautions} == set(Stake) - {
+            Stake.CLIMATE
+        }

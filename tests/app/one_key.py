@@ -1,0 +1,26 @@
+"""A library of one key that was made in a test."""
+
+from collections.abc import Iterator
+
+from idkey.app.parts.key_library import KeyLibrary
+from idkey.model.key import Key
+
+
+class OneKey(KeyLibrary):
+    """A library of one key that was made here."""
+
+    def __init__(self, key: Key) -> None:
+        self._key = key
+
+    @property
+    def titles(self) -> tuple[tuple[str, str], ...]:
+        return ((self._key.id, self._key.title),)
+
+    def __getitem__(self, key: str) -> Key:
+        return {self._key.id: self._key}[key]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter((self._key.id,))
+
+    def __len__(self) -> int:
+        return 1
