@@ -48,7 +48,9 @@ def identify(as_json: bool, **said: Any) -> int:
     if as_json:
         _print_json(as_plain(key, judgement))
     else:
-        click.echo(verdict_text(key, judgement.assessment, judgement.questions))
+        click.echo(
+            verdict_text(key, judgement.assessment, judgement.questions, leaning=judgement.leaning)
+        )
     return DONE if judgement.decided else OPEN
 
 

@@ -12,6 +12,7 @@ from idkey.engine.matrix import Matrix
 from idkey.engine.priors import label_prior
 from idkey.engine.questions import questions
 from idkey.engine.result import Assessment, Level, Question, VerdictKind
+from idkey.engine.thumbs import Leaning, leaning
 from idkey.model.case import Care, Case, Specimen
 from idkey.model.character import Look
 from idkey.model.key import Key
@@ -19,10 +20,11 @@ from idkey.model.key import Key
 
 @dataclass(frozen=True, slots=True)
 class Judgement:
-    """What is known, and what to look at next (best first, blocked ones last)."""
+    """What is known, what to look at next (best first, blocked ones last), what is weak."""
 
     assessment: Assessment
     questions: tuple[Question, ...]
+    leaning: Leaning | None = None
 
     @property
     def open(self) -> tuple[Question, ...]:
@@ -48,7 +50,7 @@ def judged(key: Key, case: Case) -> Judgement:
     label = claimed(key, case)
     prior = label_prior(key, label, {}).shares if label and case.use_prior else None
     assessment = assess(matrix, case, prior)
-    return Judgement(assessment, questions(matrix, assessment))
+    return Judgement(assessment, questions(matrix, assessment), leaning(matrix, assessment, prior))
 
 
 def new_case(key: Key) -> Case:

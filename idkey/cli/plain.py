@@ -10,6 +10,7 @@ from idkey.report.words import (
     conflict_words,
     finding_words,
     name_of,
+    thumb_words,
     unmet_words,
     verdict_sentence,
 )
@@ -23,6 +24,7 @@ def as_plain(key: Key, judgement: Judgement) -> dict[str, Any]:
         "key": {"id": key.id, "version": key.version, "digest": key.digest},
         "case": plain(assessment.case),
         "verdict": _verdict(key, assessment),
+        "rules_of_thumb": _thumbs(key, judgement),
         "cautions": [
             {
                 "stake": caution.stake.value,
@@ -37,6 +39,13 @@ def as_plain(key: Key, judgement: Judgement) -> dict[str, Any]:
         "background": round(assessment.background, 6),
         "next": [question.character for question in judgement.open],
     }
+
+
+def _thumbs(key: Key, judgement: Judgement) -> list[str]:
+    """What rests on rules of thumb, in sentences."""
+    if judgement.leaning is None:
+        return []
+    return list(thumb_words(key, judgement.leaning, judgement.assessment.verdict))
 
 
 def _verdict(key: Key, assessment: Assessment) -> dict[str, Any]:

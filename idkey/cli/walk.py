@@ -11,12 +11,14 @@ from idkey.model.case import Case, Finding
 from idkey.model.character import Character
 from idkey.model.key import Key
 from idkey.report.words import (
+    ENGLISH,
     caution_sentence,
     conflict_words,
     finding_words,
     look_words,
     name_of,
     next_step,
+    thumb_words,
     verdict_sentence,
     why_question,
 )
@@ -123,13 +125,16 @@ class Walk:
         self._console.tell(f"\n{verdict_sentence(self._key, assessment)}")
         for caution in assessment.cautions:
             self._console.tell(caution_sentence(self._key, caution), bullet="! ")
+        if judgement.leaning is not None:
+            for line in thumb_words(self._key, judgement.leaning, assessment.verdict):
+                self._console.tell(line, bullet="~ ")
         if not assessment.verdict.answers:
             return
         if judgement.decided:
             self._console.tell("That decides; 'stop' writes it down, more answers may refine it.")
         for candidate in assessment.standing[:SHOWN]:
             name = name_of(self._key, candidate.taxon)
-            self._console.tell(f"{candidate.support:6.1%}  {name}", indent="  ")
+            self._console.tell(f"{ENGLISH.share(candidate.support):>6}  {name}", indent="  ")
         more = len(assessment.standing) - SHOWN
         rest = f"{more} more, " if more > 0 else ""
         self._console.tell(f"{rest}{len(assessment.ruled_out)} ruled out", indent=" " * 10)

@@ -61,7 +61,8 @@ def sampled() -> int:
 def _conclude(key: Key, case: Case, console: Console) -> None:
     """The verdict in words, then the rationale as files."""
     judgement = judged(key, case)
-    console.shown(f"\n{verdict_text(key, judgement.assessment, judgement.questions)}\n")
+    text = verdict_text(key, judgement.assessment, judgement.questions, leaning=judgement.leaning)
+    console.shown(f"\n{text}\n")
     for file in file_rationale(key, judgement, _place(case)):
         console.shown(f"wrote {file}")
 

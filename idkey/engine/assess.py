@@ -5,7 +5,7 @@ from dataclasses import replace
 import numpy as np
 
 from idkey.engine.cautions import cautions
-from idkey.engine.evidence import Evidence, Flags
+from idkey.engine.evidence import Evidence, usable
 from idkey.engine.matrix import Matrix
 from idkey.engine.partition import SEPARATORS, Grounds, grounds
 from idkey.engine.questions import FUTILE_BITS, gains, wary_support, way
@@ -21,7 +21,7 @@ from idkey.engine.result import (
     Verdict,
 )
 from idkey.engine.verdict import verdict
-from idkey.engine.weighing import Prior, Weighing, weigh
+from idkey.engine.weighing import Prior, weigh
 from idkey.model.case import Case
 from idkey.model.character import Kind, Look
 
@@ -29,24 +29,33 @@ HELPFUL = 4
 """How many characters are named that would help."""
 
 
-def assess(matrix: Matrix, case: Case, prior: Prior | None = None) -> Assessment:
+def assess(
+    matrix: Matrix,
+    case: Case,
+    prior: Prior | None = None,
+    *,
+    muted: frozenset[str] = frozenset(),
+) -> Assessment:
     """Everything the findings of a case say.
 
     Args:
         matrix: The key, compiled for the sex, stage and care of the case.
         case: The case.
         prior: Share per taxon id, used when the case wants it; None is flat.
+        muted: Characters whose findings count as answers but are not weighed, to see what the
+            others say alone.
     """
     used = prior if case.use_prior and prior else None
-    weighing = weigh(matrix, case, used)
+    weighing = weigh(matrix, _heard(case, muted), used)
     warned = cautions(matrix, weighing)
     held = grounds(matrix, weighing)
-    held = replace(held, more=_more(held, case, warned))
-    said = _helped(held, case, warned, verdict(held, case))
+    silent = sum(usable(matrix, f) for f in case.findings if f.character in muted)
+    held = replace(held, more=_more(held, case, warned), answers=held.answers + silent)
+    said = _helped(held, case, warned, verdict(held, case, warned))
     if used:
-        said = _with_blind(matrix, case, said)
+        said = _with_blind(matrix, case, said, muted)
     if said.level is Level.OUTSIDE:
-        warned = _unknown_animal(matrix, weighing, warned)
+        warned = cautions(matrix, weighing, unknown=True)
     return Assessment(
         case=case,
         lineup=lineup(held),
@@ -55,6 +64,13 @@ def assess(matrix: Matrix, case: Case, prior: Prior | None = None) -> Assessment
         verdict=said,
         prior=tuple(sorted(used.items())) if used else (),
     )
+
+
+def _heard(case: Case, muted: frozenset[str]) -> Case:
+    """The case without the findings on `muted` characters."""
+    if not muted:
+        return case
+    return replace(case, findings=tuple(f for f in case.findings if f.character not in muted))
 
 
 def _more(held: Grounds, case: Case, warned: tuple[Caution, ...]) -> bool:
@@ -139,29 +155,7 @@ def _with_help(held: Grounds, case: Case, warned: tuple[Caution, ...], one: Unme
     return replace(one, characters=tuple(useful[:HELPFUL]))
 
 
-def _with_blind(matrix: Matrix, case: Case, said: Verdict) -> Verdict:
+def _with_blind(matrix: Matrix, case: Case, said: Verdict, muted: frozenset[str]) -> Verdict:
     """The verdict, with what it would be without the prior where that differs."""
-    bare = assess(matrix, replace(case, use_prior=False)).verdict
+    bare = assess(matrix, replace(case, use_prior=False), muted=muted).verdict
     return replace(said, blind=bare.kind) if bare.kind is not said.kind else said
-
-
-def _unknown_animal(
-    matrix: Matrix, weighing: Weighing, warned: tuple[Caution, ...]
-) -> tuple[Caution, ...]:
-    """Cautions for an animal that the key may not cover: every danger of the key stands."""
-    found = []
-    for stake, concerned in _concerns(matrix):
-        rows = [row for row in weighing.order if concerned[row]]
-        if rows:
-            support = float(weighing.support[rows].sum())
-            taxa = tuple(matrix.taxa[row] for row in rows)
-            found.append(Caution(stake=stake, taxa=taxa, support=support))
-    return tuple(found) or warned
-
-
-def _concerns(matrix: Matrix) -> list[tuple[Stake, Flags]]:
-    taxa = matrix.key.taxa
-    return [
-        (Stake.HAZARD, np.array([taxon.dangerous for taxon in taxa], bool)),
-        (Stake.PERMIT, np.array([taxon.listed for taxon in taxa], bool)),
-    ]

@@ -1,5 +1,7 @@
 """Dangers and permits that are still possible, and when they may go."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from idkey.engine.evidence import Flags
@@ -16,33 +18,69 @@ must be under besides. With either condition alone 0.2 to 0.8 % of dangerous ani
 caution at some step in simulation, with both none of 1,500 did (docs/truth.md)."""
 
 
-def cautions(matrix: Matrix, weighing: Weighing) -> tuple[Caution, ...]:
+def cautions(matrix: Matrix, weighing: Weighing, *, unknown: bool = False) -> tuple[Caution, ...]:
     """The cautions to show, dangers first.
 
     A taxon keeps its caution until two independent findings more speak against it than for
-    it, and it is very unlikely on what it is scored for; never because it is unscored, and
-    never because of a prior.
+    it, and it is very unlikely on what it is scored for; never because it is unscored, never
+    because of a prior, and never because of a rule of thumb.
+
+    Args:
+        matrix: The compiled key.
+        weighing: All taxa weighed.
+        unknown: Whether the animal may be none of the key's taxa; then every danger and every
+            permit of the key stands.
     """
-    gone = dismissed(matrix, weighing)
     taxa = matrix.key.taxa
+    gone = np.zeros(len(taxa), bool) if unknown else dismissed(matrix, weighing)
     dangerous = np.array([taxon.dangerous for taxon in taxa], bool)
     listed = np.array([taxon.listed for taxon in taxa], bool)
     found = (
         _caution(matrix, weighing, Stake.HAZARD, dangerous, gone),
         _caution(matrix, weighing, Stake.PERMIT, listed, gone),
     )
-    return tuple(caution for caution in found if caution is not None)
+    standing = (caution for caution in found if caution is not None)
+    return tuple(replace(c, certain=c.certain and not unknown) for c in standing)
 
 
 def dismissed(matrix: Matrix, weighing: Weighing) -> Flags:
-    """Taxa whose dangers and permits no longer matter, shape (taxa,)."""
-    leader = weighing.leader
+    """Taxa whose dangers and permits no longer matter, shape (taxa,).
+
+    What shops lean on more than it can bear lets nobody go: the rest has to do it alone, too.
+    """
+    gone = dismissed_by_all(matrix, weighing)
+    sound = without_thumbs(matrix, weighing)
+    if sound is not weighing:
+        gone &= _gone(matrix, sound, weighing.leader)
+    return gone
+
+
+def dismissed_by_all(matrix: Matrix, weighing: Weighing) -> Flags:
+    """The same if rules of thumb counted like any other finding, shape (taxa,)."""
+    return _gone(matrix, weighing, weighing.leader)
+
+
+def _gone(matrix: Matrix, weighing: Weighing, leader: int) -> Flags:
     taxa = len(matrix.taxa)
     against = tally(separators(matrix, weighing, leader), taxa)
     favour = tally(opposed(matrix, weighing, leader), taxa)
     gone = (against - favour >= NET) & (bare_odds(matrix, weighing, leader) < FAINT)
     gone[leader] = False
     return np.asarray(gone, bool)
+
+
+def without_thumbs(matrix: Matrix, weighing: Weighing) -> Weighing:
+    """The weighing with the evidence of rules of thumb taken out, its support untouched.
+
+    The same one where there is none. What hangs together with one is weighed for itself.
+    """
+    known = matrix.key.characters
+    kept = [one for one in weighing.evidence if not known[one.number].rule_of_thumb]
+    if len(kept) == len(weighing.evidence):
+        return weighing
+    groups = [one.group for one in kept]
+    evidence = (replace(one, weight=1.0 / groups.count(one.group)) for one in kept)
+    return replace(weighing, evidence=tuple(evidence))
 
 
 def _caution(

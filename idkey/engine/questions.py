@@ -58,6 +58,11 @@ def questions(
     return tuple(sorted(found, key=lambda q: (q.blocked is not None, -q.value, q.character)))
 
 
+def telling(question: Question) -> bool:
+    """Whether the answer would tell enough to be worth naming, were it to be had."""
+    return question.value * question.effort / (1 - question.look.blind) >= FUTILE_BITS
+
+
 def _read(matrix: Matrix, assessment: Assessment) -> tuple[Array, NDArray[np.bool_]]:
     """Support per row, and the taxa that fewer separators than needed set apart."""
     close = np.zeros(len(matrix.taxa), bool)

@@ -1,5 +1,6 @@
 """What the evidence supports about the animal and about its label, and no more."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -18,16 +19,18 @@ from idkey.engine.partition import (
     refuted,
     unmet,
 )
-from idkey.engine.result import Level, OpenName, Stake, Unmet, Verdict, VerdictKind
+from idkey.engine.result import Caution, Level, OpenName, Stake, Unmet, Verdict, VerdictKind
 from idkey.model.case import Case
 from idkey.model.label import Label
-from idkey.model.taxon import Taxon
+from idkey.model.taxon import Danger, Taxon
 
 MISFIT = 0.01
 """p-value below which the animal may be none of the key's taxa."""
 
 LARGEST_GROUP = 3
 """More taxa than this are no result."""
+
+_NO_STAKES = (VerdictKind.HOLDS, VerdictKind.OUTSIDE)
 
 LIKELY = 0.9
 """Support from which the leader is named with cf."""
@@ -42,12 +45,13 @@ class _Identity:
     missing: tuple[Unmet, ...] = ()
 
 
-def verdict(held: Grounds, case: Case) -> Verdict:
+def verdict(held: Grounds, case: Case, warned: Sequence[Caution] = ()) -> Verdict:
     """The verdict on a case.
 
     Args:
         held: The evidence.
         case: The case, for its claim.
+        warned: Cautions in force; while the name is open their taxa count as possible.
     """
     identity = _identity(held)
     label = claimed(held.matrix.key, case)
@@ -64,7 +68,7 @@ def verdict(held: Grounds, case: Case) -> Verdict:
         fit=held.fit,
         separated=int(held.counts[others].min()) if others.any() else 0,
         unmet=identity.missing,
-        stakes=_stakes(held, identity, label, kind),
+        stakes=() if kind in _NO_STAKES else _stakes(held, identity, label, warned),
         contradicted=_against_claim(held, label) if kind is VerdictKind.CONTRADICTED else (),
     )
 
@@ -161,27 +165,35 @@ def _name(held: Grounds, identity: _Identity, taxa: tuple[Taxon, ...]) -> OpenNa
 
 
 def _stakes(
-    held: Grounds, identity: _Identity, label: Label | None, kind: VerdictKind
+    held: Grounds, identity: _Identity, label: Label | None, warned: Sequence[Caution]
 ) -> tuple[Stake, ...]:
-    """Where what the label promises and what the evidence leaves would be treated differently."""
-    if label is None or not label.covers or kind in (VerdictKind.HOLDS, VerdictKind.OUTSIDE):
-        return ()
+    """What a wrong label costs: something worse, other papers, another climate."""
     key = held.matrix.key
-    claim = [key.taxon[taxon] for taxon in label.covers if taxon in key.taxon]
-    if identity.level is Level.OPEN:
-        standing = np.flatnonzero(held.weighing.support[:-1] >= 1 - SUPPORT)
-        rows = tuple(int(row) for row in standing) or identity.rows
-    else:
-        rows = identity.rows
-    left = [key.taxa[row] for row in rows]
+    claim = [key.taxon[taxon] for taxon in label.covers if taxon in key.taxon] if label else []
+    if not claim:
+        return ()
+    left = _left(held, identity, warned)
     found = []
-    if {t.hazard.level for t in left} - {t.hazard.level for t in claim}:
+    if max(map(_danger, left)) > max(map(_danger, claim)):
         found.append(Stake.HAZARD)
     if {t.listed for t in left} - {t.listed for t in claim}:
         found.append(Stake.PERMIT)
     if {t.climate for t in left} - {t.climate for t in claim}:
         found.append(Stake.CLIMATE)
     return tuple(found)
+
+
+def _left(held: Grounds, identity: _Identity, warned: Sequence[Caution]) -> list[Taxon]:
+    """What the evidence leaves: the named taxa, or all that are still possible."""
+    key, rows = held.matrix.key, set(identity.rows)
+    if identity.level is Level.OPEN:
+        rows |= {int(row) for row in np.flatnonzero(held.weighing.support[:-1] >= 1 - SUPPORT)}
+        rows |= {held.matrix.row[taxon] for caution in warned for taxon in caution.taxa}
+    return [key.taxa[row] for row in sorted(rows)]
+
+
+def _danger(taxon: Taxon) -> int:
+    return list(Danger).index(taxon.hazard.level)
 
 
 def _against_claim(held: Grounds, label: Label | None) -> tuple[str, ...]:

@@ -117,7 +117,7 @@ def _danger_stake(promised: list[Taxon], found: list[Taxon], language: Language)
     claim = _kinds(promised, word, language)
     if not found:
         return language.say(
-            "Danger: what the label covers is {claim}; what is still possible may not be.",
+            "Danger: what the label covers is {claim}; something worse is still possible.",
             claim=claim,
         )
     evidence = _kinds(found, word, language)
@@ -150,7 +150,8 @@ def _climate_stake(promised: list[Taxon], found: list[Taxon], language: Language
     claim = _kinds(promised, word, language)
     if not found:
         return language.say(
-            "Climate: what the label covers needs {claim}; what is still possible may not.",
+            "Climate: what the label covers needs {claim}; something that needs another climate "
+            "is still possible.",
             claim=claim,
         )
     evidence = _kinds(found, word, language)

@@ -5,8 +5,15 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from functools import lru_cache
 from importlib.resources import files
+from math import floor
 
 import yaml
+
+NAMING = 0.99
+"""Share that must not be shown before it is reached; see `Language.share`."""
+
+NEARLY = 0.985
+"""Shares from here to `NAMING` would round to it."""
 
 CODES = ("en", "de")
 """Languages there are, the one of the code first."""
@@ -74,9 +81,14 @@ class Language:
         return f"{value:.6g}".replace(".", self.decimal)
 
     def share(self, value: float) -> str:
-        """A share in whole per cent, without claiming 0 or 100 where it is neither."""
+        """A share in whole per cent, without claiming 0, 99 or 100 where it is less or more.
+
+        99 % is what a name needs, so a share short of it is cut and not rounded.
+        """
         if 0 < value < 0.005:
             return "<1 %"
+        if NEARLY <= value < NAMING:
+            return f"{self.number(floor(value * 1000) / 10)} %"
         if 0.995 <= value < 1:
             return ">99 %"
         return f"{value * 100:.0f} %"

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from idkey.engine.questions import telling
 from idkey.engine.result import (
     Assessment,
     Blocked,
@@ -16,6 +17,9 @@ from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language, phrase
 from idkey.report.names import character_name
 from idkey.report.terms import blocked_words, look_words, trouble_words
+
+NAMED = 3
+"""Characters named at most."""
 
 
 def next_step(
@@ -40,24 +44,28 @@ def next_step(
             "animal to someone who knows the group, and treat it as dangerous and listed until "
             "then."
         )
-    if verdict.kind is not VerdictKind.OPEN and verdict.level is not Level.OPEN:
+    settled = verdict.kind is not VerdictKind.OPEN
+    if settled and verdict.level is Level.ESTABLISHED:
         return language.say("Nothing more has to be looked at; a second person may look again.")
-    character, look = _best(key, assessment, questions)
-    if character:
-        return _look_at(key, character, look, language)
-    return _stuck(assessment, questions, language)
+    if not (settled and verdict.level is Level.GROUP):
+        character, look = _best(key, assessment, questions)
+        if character:
+            return _look_at(key, character, look, language)
+    return _stuck(key, assessment, questions, language)
 
 
 def _best(
     key: Key, assessment: Assessment, questions: Sequence[Question]
 ) -> tuple[str, Look | None]:
+    """The best question that tells something; none when nothing does."""
     for question in questions:
-        if question.blocked is None and question.value > 0 and question.look is not Look.DEAD:
+        if question.blocked is None and telling(question) and question.look is not Look.DEAD:
             return question.character, question.look
     blocked = {q.character for q in questions if q.blocked is not None}
     for unmet in assessment.verdict.unmet:  # the aim is served, but a name wants more
         for character in unmet.characters:
-            if character in key.character and character not in blocked:
+            known = key.character.get(character)
+            if known and character not in blocked and known.looks != (Look.DEAD,):
                 return character, None
     return "", None
 
@@ -76,23 +84,72 @@ def _look_at(key: Key, character: str, look: Look | None, language: Language) ->
     )
 
 
-def _stuck(assessment: Assessment, questions: Sequence[Question], language: Language) -> str:
-    """What to do when no question is left that may be asked now."""
-    if any(question.blocked is Blocked.HANDLING for question in questions):
+def _stuck(
+    key: Key, assessment: Assessment, questions: Sequence[Question], language: Language
+) -> str:
+    """What to do when no question that may be asked now tells anything more."""
+    verdict = assessment.verdict
+    told = [question for question in questions if telling(question)]
+    withheld = [q.character for q in told if q.blocked is Blocked.HANDLING]
+    if withheld:
         return language.say(
-            "What is left to look at means handling; while a medically significant species is "
-            "possible, wait for a moult or use photographs."
+            "What is left to look at means handling ({characters}); while a medically significant "
+            "species is possible, wait for a moult or use photographs.",
+            characters=_named(key, withheld),
         )
-    if any(unmet.need is Need.FIT for unmet in assessment.verdict.unmet):
+    if any(unmet.need is Need.FIT for unmet in verdict.unmet):
         return language.say("Look again at the findings that do not fit.")
+    if [unmet.need for unmet in verdict.unmet] == [Need.ANSWERS]:
+        any_open = next((q for q in questions if q.blocked is None and _alive(q)), None)
+        if any_open is not None:
+            return _one_more(key, any_open, int(verdict.unmet[0].want - verdict.answers), language)
+    after = [q.character for q in told if q.blocked is None and not _alive(q)]
+    parts = [_beyond(key, after, language)]
     if any(caution.stake is Stake.HAZARD for caution in assessment.cautions):
+        parts.append(language.say("Until then treat it as the most dangerous taxon that is left."))
+    return " ".join(parts)
+
+
+def _alive(question: Question) -> bool:
+    return question.look is not Look.DEAD
+
+
+def _named(key: Key, characters: Sequence[str]) -> str:
+    shown = "; ".join(character_name(key, character) for character in characters[:NAMED])
+    return f"{shown} …" if len(characters) > NAMED else shown
+
+
+def _one_more(key: Key, question: Question, short: int, language: Language) -> str:
+    """Enough to tell the rivals apart is known, but too little to trust."""
+    known = key.character[question.character]
+    return language.count(
+        short,
+        "Nothing stands against the name, but one more answer is wanted to test it: {name} "
+        "({look}). {question}",
+        "Nothing stands against the name, but {n} more answers are wanted to test it: {name} "
+        "({look}). {question}",
+        name=known.name,
+        look=look_words(question.look, language),
+        question=known.question,
+    )
+
+
+def _beyond(key: Key, after: Sequence[str], language: Language) -> str:
+    """What could still tell when nothing in sight does."""
+    if after:
         return language.say(
-            "This key has nothing more to ask of a live animal; treat it as the most dangerous "
-            "taxon that is left."
+            "Nothing more is to be seen on a live animal; under a microscope or on a dead animal "
+            "this would tell: {characters}.",
+            characters=_named(key, after),
+        )
+    if any(Look.MOULT in character.looks for character in key.characters):
+        return language.say(
+            "Nothing left in this key would tell more; a moult under the microscope, a DNA "
+            "barcode, another key or someone who knows the group might."
         )
     return language.say(
-        "This key has nothing more to ask of a live animal; wait for a moult, or ask someone who "
-        "knows the group."
+        "Nothing left in this key would tell more; another key or someone who knows the group "
+        "might."
     )
 
 

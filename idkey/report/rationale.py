@@ -9,7 +9,8 @@ from idkey import __version__
 from idkey.engine.compile import compile_key
 from idkey.engine.labels import claimed
 from idkey.engine.questions import questions
-from idkey.engine.result import Assessment, Caution, Level, Question, Stake
+from idkey.engine.result import Assessment, Caution, Level, Stake
+from idkey.engine.thumbs import leaning
 from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
@@ -27,10 +28,12 @@ from idkey.report.notes import (
     RevisionStamp,
     SaleNote,
 )
+from idkey.report.permit_words import papers_note
 from idkey.report.question_words import next_step
 from idkey.report.reasons import Rationale
 from idkey.report.seen import seen_findings, unseen_characters
 from idkey.report.terms import hazard_words, permit_words, verdict_title
+from idkey.report.thumb_words import thumb_words
 from idkey.report.verdict_words import (
     caution_sentence,
     prior_words,
@@ -39,7 +42,7 @@ from idkey.report.verdict_words import (
     written_name,
 )
 from idkey.store.codec import Form, canonical, digest
-from idkey.store.record import Revision, Sale
+from idkey.store.record import Papers, Revision, Sale
 
 _FORM = Form(Rationale)
 
@@ -55,6 +58,7 @@ def rationale(
     revision: Revision | None = None,
     language: str = "en",
     pictures: Sequence[PictureNote] = (),
+    papers: Papers | None = None,
 ) -> Rationale:
     """The reasons for the verdict on a case.
 
@@ -65,9 +69,12 @@ def rationale(
         revision: The revision of the record it is written from.
         language: One of `idkey.report.language.CODES`.
         pictures: Pictures that are shown.
+        papers: Permit fields that are noted.
     """
     spoken = in_language(language)
-    asked, alike = _asked(key, assessment), look_alikes(key, assessment, spoken)
+    matrix = compile_key(key, assessment.case.specimen, assessment.case.care)
+    asked, alike = questions(matrix, assessment), look_alikes(key, assessment, spoken)
+    leans = leaning(matrix, assessment, dict(assessment.prior))
     bare = Rationale(
         **_said(key, assessment, spoken),
         at=revision.at if revision else assessment.case.created,
@@ -85,14 +92,10 @@ def rationale(
         sale=_sale(sale) if sale else None,
         revision=_revision(revision) if revision else None,
         pictures=tuple(pictures),
+        papers=papers_note(key, assessment, papers, spoken),
+        thumbs=thumb_words(key, leans, assessment.verdict, spoken) if leans else (),
     )
     return _referenced(key, bare)
-
-
-def _asked(key: Key, assessment: Assessment) -> tuple[Question, ...]:
-    """The questions that were left when it was judged."""
-    case = assessment.case
-    return questions(compile_key(key, case.specimen, case.care), assessment)
 
 
 def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any]:

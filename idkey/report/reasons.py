@@ -10,6 +10,7 @@ from idkey.report.notes import (
     ClaimNote,
     KeyStamp,
     Notice,
+    PapersNote,
     PictureNote,
     PriorNote,
     Reference,
@@ -180,6 +181,8 @@ class Rationale:
         revision: The revision of the record; None when it was not saved.
         pictures: Pictures shown.
         italic: Scientific names in its sentences, which are set in italics.
+        papers: Permit fields that are noted; None without any.
+        thumbs: What rests on rules of thumb, as sentences; empty when nothing does.
     """
 
     language: str
@@ -217,6 +220,8 @@ class Rationale:
     vernacular: str = ""
     hazard: str = ""
     permit: str = ""
+    papers: PapersNote | None = None
+    thumbs: tuple[str, ...] = ()
 
     def cited(self, sources: tuple[str, ...]) -> str:
         """Numbers of the cited works in brackets, such as ``"[3, 7]"``; empty without any."""

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from textwrap import wrap
 
 from idkey.engine.result import Assessment, Question
+from idkey.engine.thumbs import Leaning
 from idkey.model.case import Claim
 from idkey.model.key import Key
 from idkey.report.finding_words import finding_words
@@ -11,6 +12,7 @@ from idkey.report.label_words import stakes_words
 from idkey.report.language import ENGLISH, Language
 from idkey.report.question_words import next_step
 from idkey.report.terms import level_words, verdict_title
+from idkey.report.thumb_words import thumb_words
 from idkey.report.verdict_words import (
     caution_sentence,
     prior_words,
@@ -28,6 +30,8 @@ def verdict_text(
     assessment: Assessment,
     questions: Sequence[Question] = (),
     language: Language = ENGLISH,
+    *,
+    leaning: Leaning | None = None,
 ) -> str:
     """Verdict, cautions, findings, what is missing, and what to look at next.
 
@@ -36,6 +40,7 @@ def verdict_text(
         assessment: What is known.
         questions: Questions as the engine ranks them; may be empty.
         language: Language to speak.
+        leaning: What rests on rules of thumb.
 
     Returns:
         Lines of at most `WIDTH` characters, without an end of line after the last.
@@ -50,6 +55,8 @@ def verdict_text(
         lines += _item("!", caution_sentence(key, caution, language))
     for stake in stakes_words(key, case.claim, verdict, language):
         lines += _item("!", stake)
+    thumbs = thumb_words(key, leaning, verdict, language) if leaning else ()
+    lines += _section(say("Rules of thumb"), thumbs)
     seen = [finding_words(key, finding, language) for finding in case.findings]
     lines += _section(say("Findings"), seen)
     missing = [unmet_words(key, unmet, language) for unmet in verdict.unmet]

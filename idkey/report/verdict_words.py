@@ -57,7 +57,7 @@ def written_name(verdict: Verdict, language: Language = ENGLISH) -> str:
     """The name to write, in open nomenclature; "or" and "not identified" in the language."""
     if not verdict.name.certain and not verdict.name.italic:
         return language.say("not identified")
-    return verdict.name.text.replace(" or ", f" {language.say('or')} ")
+    return language.join(verdict.name.text.split(" or "), "or")
 
 
 def identity_sentence(verdict: Verdict, language: Language = ENGLISH) -> str:
@@ -125,6 +125,12 @@ def _contradicted(key: Key, label: Label, verdict: Verdict, language: Language) 
         return language.say(
             "The label is contradicted: {identity}, which {label} does not cover.",
             identity=identity,
+            label=quoted,
+        )
+    if not verdict.name.certain:
+        return language.say(
+            "The label is contradicted: the findings speak firmly against every taxon that "
+            "{label} covers; what it is instead is open.",
             label=quoted,
         )
     return language.say(

@@ -34,6 +34,7 @@ from idkey.report.terms import (
     trouble_words,
     verdict_title,
 )
+from idkey.report.thumb_words import thumb_line, thumb_words
 from idkey.report.verdict_words import (
     caution_sentence,
     identity_sentence,
@@ -79,6 +80,8 @@ __all__ = (
     "sex_words",
     "stage_words",
     "stakes_words",
+    "thumb_line",
+    "thumb_words",
     "trouble_words",
     "unmet_words",
     "value_words",

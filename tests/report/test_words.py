@@ -295,7 +295,7 @@ def test_stakes_compare_the_label_with_what_the_findings_leave():
         "Climate: what the label covers needs moist forest, what the findings leave needs arid.",
     )
     assert words.stakes_words(KEY, claim, open_.verdict)[0] == (
-        "Danger: what the label covers is mild; what is still possible may not be."
+        "Danger: what the label covers is mild; something worse is still possible."
     )
 
 
@@ -332,6 +332,7 @@ def test_when_nothing_is_left_to_ask_danger_is_assumed():
 
     assert "most dangerous" in words.next_step(KEY, now, left)
     assert "someone who knows" in words.next_step(KEY, harmless, left)
+    assert "most dangerous" not in words.next_step(KEY, harmless, left)
 
 
 def test_a_settled_verdict_asks_for_nothing_more_and_a_misfit_for_another_look():

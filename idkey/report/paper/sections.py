@@ -188,7 +188,8 @@ def reach_section(sheet: Sheet, found: Rationale, language: Language) -> None:
             "at least one independent finding against every other taxon.",
             "at least {n} independent findings against every other taxon.",
         )
-    text = " ".join((f"{figures}; {apart}", *found.unmet, found.next_step, found.prior.sentence))
+    said = (*found.thumbs, *found.unmet, found.next_step, found.prior.sentence)
+    text = " ".join((f"{figures}; {apart}", *said))
     paragraph(sheet, pieces(found.italic, text), body(sheet))
 
 
