@@ -18,9 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from idkey.app.parts.arrivals import FILTER, Arrivals, arrivals
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.messages import message_for
-from idkey.app.photo.arrivals import FILTER, Arrivals, arrivals
 from idkey.app.photo.layout import PhotoLayout
 from idkey.app.photo.number_panel import LinesPanel
 from idkey.app.photo.session import PhotoSession

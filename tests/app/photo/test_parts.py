@@ -7,7 +7,7 @@ from PIL import Image
 from PySide6.QtCore import QMimeData, QRectF, QSize, QUrl
 from PySide6.QtGui import QImage, QPainter
 
-from idkey.app.photo.arrivals import arrivals
+from idkey.app.parts.arrivals import arrivals
 from idkey.app.photo.levels import SMALLEST, levels_of
 from idkey.app.photo.session import Loaded, entry_of, looked_at, opened
 from idkey.app.photo.sight import Sight
