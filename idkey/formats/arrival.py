@@ -177,12 +177,13 @@ def _folder(place: Path) -> Arrival:
     if key is None:
         raise KeyProblems(place.name, problems)
     notes: list[str] = []
-    files = _key_files(place) | _pictures(place, notes.append)
+    files = key_files(place) | _pictures(place, notes.append)
     told = tuple(str(problem) for problem in problems)
     return Arrival(file=place, form=Form.FOLDER, key=key, notes=(*told, *notes), files=files)
 
 
-def _key_files(place: Path) -> dict[str, bytes]:
+def key_files(place: Path) -> dict[str, bytes]:
+    """The bytes of a key's own files by their name inside its folder."""
     names = [f"{name}.yaml" for name in FILES]
     names += [f"taxa/{file.name}" for file in sorted((place / "taxa").glob("*.yaml"))]
     return {name: (place / name).read_bytes() for name in names if (place / name).is_file()}

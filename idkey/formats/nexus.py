@@ -175,7 +175,24 @@ def _left_out(key: Key, columns: tuple[_Column, ...]) -> Iterable[str]:
         "published checks": key.checks,
         "sources": key.sources,
         "dependence between characters": [c for c in key.characters if c.requires],
+        "cautions": key.cautions,
+        "glossary": key.glossary,
+        "authors": key.authors,
+        "licence": key.licence,
     }
     if named := [name for name, value in lost.items() if value]:
         yield f"The format has no place for {', '.join(named)}."
-    yield "Only names of taxa, characters and states were written, not what is said about them."
+    yield (
+        "Only names of taxa, characters and states were written, not what is said about them: "
+        "no authorities, dangers or permits."
+    )
+    if changed := sum(_plain(name) != " ".join(name.split()) for name in _written(key, columns)):
+        yield f"Signs that other readers stumble over were left out of names ({changed})."
+
+
+def _written(key: Key, columns: tuple[_Column, ...]) -> Iterable[str]:
+    """Every name as the key has it."""
+    yield from (taxon.name for taxon in key.taxa)
+    for column in columns:
+        yield column.character.name
+        yield from (state.label for state in column.character.states)

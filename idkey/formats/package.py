@@ -65,8 +65,10 @@ def write_package(
     Args:
         key: The key.
         file: Where to; replaced whole or not at all.
-        folder: The key's folder, so that its comments go along; None writes them anew.
-        images: Folder with the drawings that states name; None packs none.
+        folder: The key's folder, so that its comments and pictures go along; None writes the
+            files anew.
+        images: Folder with drawings for several keys: those of this key, and those that
+            states name, go along; None packs none of them.
 
     Returns:
         What could not be packed, as sentences.
@@ -75,7 +77,7 @@ def write_package(
         IdKeyError: The folder holds another key, a picture is refused, or the disk is full.
     """
     contents = _own_files(key, folder)
-    pictures, left = _pictures(key, images)
+    pictures, left = _pictures(key, images, folder)
     contents |= pictures
     digests = {name: hashlib.sha256(raw).hexdigest() for name, raw in sorted(contents.items())}
     about = {"format": FORMAT, "key": key.id, "version": key.version, "files": digests}
@@ -111,20 +113,44 @@ def _own_files(key: Key, folder: Path | None) -> dict[str, bytes]:
     return contents
 
 
-def _pictures(key: Key, images: Path | None) -> tuple[dict[str, bytes], tuple[str, ...]]:
+def pictures_of(key: Key, images: Path | None, folder: Path | None) -> dict[str, Path]:
+    """The files of a key's pictures by their name inside a key folder.
+
+    Args:
+        key: The key.
+        images: Folder with drawings for several keys; None for none.
+        folder: The key's own folder, whose pictures come first; None for none.
+    """
+    found: dict[str, Path] = {}
+    roots = [images / "figures" / key.id] if images is not None else []
+    roots += [folder / "images"] if folder is not None else []
+    for root in roots:
+        for file in sorted(root.rglob("*")):
+            if file.suffix.lower() in KINDS and file.is_file() and not file.is_symlink():
+                found[f"images/{file.relative_to(root).as_posix()}"] = file
+    for figure in {state.figure for c in key.characters for state in c.states if state.figure}:
+        name = f"images/{PurePosixPath(figure)}"
+        if name not in found and images is not None and (images / figure).is_file():
+            found[name] = images / figure
+    return found
+
+
+def _pictures(
+    key: Key, images: Path | None, folder: Path | None
+) -> tuple[dict[str, bytes], tuple[str, ...]]:
+    files = pictures_of(key, images, folder)
     found: dict[str, bytes] = {}
     left: list[str] = []
     wanted = {state.figure for c in key.characters for state in c.states if state.figure}
     for figure in sorted(wanted):
-        source = None if images is None else images / figure
-        if source is None or not source.is_file():
+        if f"images/{PurePosixPath(figure)}" not in files:
             left.append(f"The picture {figure} is not in the package, because it was not found.")
-            continue
-        raw = source.read_bytes()
-        check_picture(figure, raw)
-        name = f"images/{PurePosixPath(figure)}"
+    for name, file in sorted(files.items()):
+        raw = file.read_bytes()
+        check_picture(name.removeprefix("images/"), raw)
         if not _NAMES.fullmatch(name):
-            left.append(f"The picture {figure} is not in the package: its name has odd signs.")
+            told = name.removeprefix("images/")
+            left.append(f"The picture {told} is not in the package: its name has odd signs.")
             continue
         found[name] = raw
     return found, tuple(left)

@@ -64,10 +64,21 @@ def write_csv(key: Key, file: Path) -> tuple[str, ...]:
 def _left_out(key: Key) -> Iterator[str]:
     if any(s.sources or s.note or s.basis is not Basis.SOURCE for s in key.scores):
         yield "Sources, remarks and the basis of scores have no place in a CSV matrix."
-    lost = {"labels": key.labels, "couplets": key.couplets, "checks": key.checks}
+    lost = {
+        "labels": key.labels,
+        "couplets": key.couplets,
+        "checks": key.checks,
+        "cautions": key.cautions,
+        "glossary": key.glossary,
+        "authors": key.authors,
+    }
     if named := [name for name, value in lost.items() if value]:
         yield f"The key's {', '.join(named)} have no place in a CSV matrix."
     yield "Characters are named by their ids; what is said about them is left out."
+    yield (
+        "Of taxa only name, authority and family are written; dangers, permits and the rest "
+        "are left out."
+    )
 
 
 def write_xlsx(key: Key, file: Path) -> tuple[str, ...]:
