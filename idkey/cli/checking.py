@@ -16,7 +16,9 @@ from idkey.report.verify import VerifyResult, verify
 from idkey.store.book import Store
 from idkey.store.codec import sha256
 from idkey.store.faults import Missing
+from idkey.store.intake import papers_ever
 from idkey.store.rationales import rationale_with
+from idkey.store.record import Papers
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,7 +96,8 @@ def _by_record(
 def _again(store: Store, found: Rationale, key: Key) -> str:
     """The rationale made again from the record, as JSON; starting rates as the document has them.
 
-    The rates of that day cannot be counted again, for the book has grown since.
+    The rates of that day cannot be counted again, for the book has grown since. Permit fields are
+    those the record had at any time, where one of them is what the document shows.
     """
     number = found.revision.number if found.revision else None
     stored = store.case(found.case.id, number)
@@ -102,7 +105,8 @@ def _again(store: Store, found: Rationale, key: Key) -> str:
     prior = dict(found.prior.shares) or None
     again = assess(compile_key(key, case.specimen, case.care), case, prior)
     sold = {sale.number: sale for sale in store.sales(case.id)}
-    return rationale_json(
+    noted: tuple[Papers | None, ...] = papers_ever(store, case.id) if found.papers else (None,)
+    made = [
         rationale(
             key,
             again,
@@ -110,8 +114,11 @@ def _again(store: Store, found: Rationale, key: Key) -> str:
             revision=stored.revision,
             language=found.language,
             pictures=found.pictures,
+            papers=papers,
         )
-    )
+        for papers in noted or (None,)
+    ]
+    return rationale_json(next((one for one in made if one.papers == found.papers), made[0]))
 
 
 def _public(case: Case) -> Case:

@@ -76,6 +76,21 @@ class SaleNote:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PapersNote:
+    """The permit fields as they were noted when the rationale was written.
+
+    Attributes:
+        fields: Name and value, in words.
+        missing: What is missing or odd in them, one sentence each.
+        check: Whom to ask what is needed.
+    """
+
+    fields: tuple[tuple[str, str], ...]
+    missing: tuple[str, ...]
+    check: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RevisionStamp:
     """The revision of the record it was written from."""
 

@@ -10,6 +10,7 @@ from idkey.report.language import Language, in_language
 from idkey.report.paper.about import About
 from idkey.report.paper.closing import drawing_section, picture_section, signatures
 from idkey.report.paper.front import front
+from idkey.report.paper.papers import papers_section
 from idkey.report.paper.sections import (
     caution_section,
     label_section,
@@ -85,6 +86,7 @@ def _laid_out(found: Rationale, pictures: Mapping[str, Path], *, dense: bool = F
         seen_section,
         look_alike_section,
         label_section,
+        papers_section,
         unseen_section,
         reach_section,
         caution_section,

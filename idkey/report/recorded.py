@@ -18,7 +18,7 @@ from idkey.report.reasons import Rationale
 from idkey.store.book import Store
 from idkey.store.intake import papers_of
 from idkey.store.rationales import rationales_of
-from idkey.store.record import StoredCase, VerdictSummary
+from idkey.store.record import Papers, StoredCase, VerdictSummary
 
 KeyOf = Callable[[str], Key]
 """Finds a key by its id; raises IdKeyError when it is not at hand."""
@@ -26,16 +26,22 @@ KeyOf = Callable[[str], Key]
 
 @dataclass(frozen=True, slots=True)
 class Recorded:
-    """A saved case, the key in hand, and what that key says about it."""
+    """A saved case, the key in hand, what that key says about it, and its permit fields."""
 
     stored: StoredCase
     key: Key
     assessment: Assessment
+    papers: Papers | None = None
 
     def rationale(self, language: str = "en") -> Rationale:
         """The rationale as it would be written now."""
-        stamp = self.stored.revision
-        return rationale(self.key, self.assessment, revision=stamp, language=language)
+        return rationale(
+            self.key,
+            self.assessment,
+            revision=self.stored.revision,
+            language=language,
+            papers=self.papers,
+        )
 
     @property
     def summary(self) -> VerdictSummary:
@@ -65,7 +71,7 @@ def recorded(store: Store, key_of: KeyOf, case_id: str, number: int | None = Non
     """
     stored = store.case(case_id, number)
     key = key_of(stored.case.key)
-    return Recorded(stored, key, judged(store, key, stored.case))
+    return Recorded(stored, key, judged(store, key, stored.case), papers_of(store, case_id))
 
 
 def archived(store: Store, key_of: KeyOf, case_ids: Iterable[str]) -> list[ArchivedCase]:
@@ -85,7 +91,7 @@ def _archived(store: Store, key_of: KeyOf, case_id: str) -> ArchivedCase:
     return ArchivedCase(
         current=one.rationale(),
         earlier=tuple(before.rationale() for before in earlier),
-        papers=papers_of(store, case_id),
+        papers=one.papers,
     )
 
 

@@ -10,7 +10,7 @@ from idkey.store.chain import append
 from idkey.store.codec import Form, canonical, storable
 from idkey.store.record import Papers
 from idkey.store.schema import cases, chain, intakes
-from idkey.store.selling import check_known
+from idkey.store.selling import check_known, sale_in
 from idkey.store.shelf import touch
 
 
@@ -80,6 +80,22 @@ def papers_of(store: Store, case_id: str) -> Papers | None:
     sold = store.sales(case_id)
     known = (noted.papers if noted else Papers(), *(sale.papers for sale in reversed(sold)))
     return next((papers for papers in known if papers != Papers()), None)
+
+
+def papers_ever(store: Store, case_id: str) -> tuple[Papers, ...]:
+    """Every state of permit fields that was noted for an animal, newest first, each once."""
+    wanted = select(chain.c.kind, chain.c.content).where(
+        chain.c.case_id == case_id, chain.c.kind.in_(("intake", "sale"))
+    )
+    with store.database.reads() as connection:
+        found = connection.execute(wanted.order_by(chain.c.entry.desc())).all()
+    noted = (_papers(kind, content) for kind, content in found)
+    return tuple(dict.fromkeys(papers for papers in noted if papers != Papers()))
+
+
+def _papers(kind: str, content: str) -> Papers:
+    record = json.loads(content)
+    return (_INTAKES.value_from(record["intake"]) if kind == "intake" else sale_in(record)).papers
 
 
 def cases_of_intake(store: Store, number: str) -> tuple[str, ...]:

@@ -1,19 +1,15 @@
 """Permit fields of listed animals: the codes, and which fields are still empty or odd."""
 
 import csv
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
+from enum import StrEnum
 from functools import cache
 from importlib.resources import files
 
 from idkey.model.taxon import Permit
 from idkey.store.record import Papers
-
-CHECK_LOCALLY = (
-    "Permit law differs by country and changes: check locally, with the authority or a licensed "
-    "adviser, what this sale needs."
-)
-"""Stands under every list of missing fields."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,17 +34,29 @@ class Code:
     authority: str
 
 
+class Fault(StrEnum):
+    """What is wrong with a permit field."""
+
+    MISSING = "missing"
+    UNKNOWN_CODE = "unknown_code"
+    PLANTS_ONLY = "plants_only"
+    STRICTEST_ONLY = "strictest_only"
+    NO_DATE = "no_date"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Gap:
     """A permit field that is empty or cannot be right.
 
     Attributes:
         field: Name of the field in `Papers`.
-        problem: What is wrong, as one sentence.
+        fault: What is wrong.
+        given: What stands there; empty when it is missing.
     """
 
     field: str
-    problem: str
+    fault: Fault
+    given: str = ""
 
 
 @cache
@@ -66,7 +74,7 @@ def purpose_codes() -> tuple[Code, ...]:
 def gaps(papers: Papers, permit: Permit) -> tuple[Gap, ...]:
     """What is missing or odd in the permit fields of an animal, in the order of the form.
 
-    It cannot say what a sale needs; show `CHECK_LOCALLY` beside it.
+    It cannot say what a sale needs: whoever shows it says "check locally" beside it.
 
     Args:
         papers: The fields as filled in.
@@ -74,49 +82,38 @@ def gaps(papers: Papers, permit: Permit) -> tuple[Gap, ...]:
     """
     found = [*_odd(papers)]
     if permit.listed:
-        found += _missing(papers, permit)
+        wanted = [*_ALWAYS, *(("appendix", "purpose") if permit.cites else ())]
+        wanted += ["annex"] if permit.eu else []
+        missing = (name for name in wanted if not getattr(papers, name).strip())
+        found += [Gap(field=name, fault=Fault.MISSING) for name in missing]
     order = list(Papers.__dataclass_fields__)
     return tuple(sorted(found, key=lambda gap: order.index(gap.field)))
 
 
-def _missing(papers: Papers, permit: Permit) -> list[Gap]:
-    lists = [f"CITES Appendix {permit.cites}"] if permit.cites else []
-    lists += [f"EU Annex {permit.eu}"] if permit.eu else []
-    listed = " and ".join(lists)
-    wanted = {
-        "name": "The name as the papers write it is missing; it may be an older one.",
-        "source": f"The source code is missing; the taxon stands in {listed}.",
-        "document": f"The number of the permit or certificate is missing ({listed}).",
-        "authority": "Who issued the document is missing.",
-        "issued": "The date of the document is missing.",
-        "origin": "The country of origin or the breeder is missing.",
-        "mark": "What ties the papers to this animal (chip, ring, photo set) is missing.",
-    }
-    if permit.cites:
-        wanted["appendix"] = f"The appendix is missing; the key says {permit.cites}."
-        wanted["purpose"] = "The purpose code is missing; it is needed where a border is crossed."
-    if permit.eu:
-        wanted["annex"] = f"The annex is missing; the key says {permit.eu}."
-    return [Gap(field=f, problem=p) for f, p in wanted.items() if not getattr(papers, f).strip()]
+def strictest(permits: Iterable[Permit]) -> Permit:
+    """One permit that asks for all that any of `permits` asks for; unlisted without any."""
+    listed = [permit for permit in permits if permit.listed]
+    cites = min((one.cites for one in listed if one.cites), default="", key=len)
+    return Permit(cites=cites, eu=min((one.eu for one in listed if one.eu), default=""))
 
 
-def _odd(papers: Papers) -> list[Gap]:
-    found = []
+_ALWAYS = ("name", "source", "document", "authority", "issued", "origin", "mark")
+
+
+def _odd(papers: Papers) -> Iterator[Gap]:
     for field, codes in (("source", source_codes()), ("purpose", purpose_codes())):
         given = getattr(papers, field).strip().upper()
         known = {code.code: code for code in codes}
         if given and given not in known:
-            letters = ", ".join(known)
-            found.append(Gap(field=field, problem=f"{given!r} is no {field} code ({letters})."))
+            yield Gap(field=field, fault=Fault.UNKNOWN_CODE, given=given)
         elif given and known[given].remark.startswith("plants only"):
-            found.append(Gap(field=field, problem=f"Source code {given} is for plants only."))
+            yield Gap(field=field, fault=Fault.PLANTS_ONLY, given=given)
     strict = papers.appendix.strip().upper() == "I" or papers.annex.strip().upper() == "A"
     if papers.source.strip().upper() == "D" and not strict and (papers.appendix or papers.annex):
-        problem = "Source code D is for Appendix I or Annex A; a captive-bred animal takes C or F."
-        found.append(Gap(field="source", problem=problem))
-    if papers.issued.strip() and not _is_date(papers.issued.strip()):
-        found.append(Gap(field="issued", problem=f"{papers.issued!r} is no date (YYYY-MM-DD)."))
-    return found
+        yield Gap(field="source", fault=Fault.STRICTEST_ONLY, given="D")
+    issued = papers.issued.strip()
+    if issued and not _is_date(issued):
+        yield Gap(field="issued", fault=Fault.NO_DATE, given=issued)
 
 
 def _is_date(text: str) -> bool:

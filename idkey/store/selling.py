@@ -2,8 +2,9 @@
 
 import json
 import secrets
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
+from typing import Any
 
 from sqlalchemy import Connection, select, update
 from sqlalchemy import insert as insert_row
@@ -63,7 +64,7 @@ def sales_of(connection: Connection, case_id: str) -> tuple[Sale, ...]:
         .order_by(sales.c.number)
     )
     found = connection.execute(wanted).all()
-    return tuple(replace(_sale(content), buyer=buyer) for buyer, content in found)
+    return tuple(replace(sale_in(json.loads(content)), buyer=buyer) for buyer, content in found)
 
 
 def cases_of_sale(connection: Connection, number: str) -> tuple[str, ...]:
@@ -77,8 +78,9 @@ def buyer_digest(buyer: str, salt: str) -> str:
     return digest(f"{salt}:{buyer}") if buyer else ""
 
 
-def _sale(content: str) -> Sale:
-    return _SALES.value_from(json.loads(content)["sale"])
+def sale_in(record: Mapping[str, Any]) -> Sale:
+    """The sale in an entry of the chain, without its buyer."""
+    return _SALES.value_from(record["sale"])
 
 
 def faults_of_buyers(connection: Connection) -> Iterator[ChainFault]:

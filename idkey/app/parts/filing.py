@@ -13,6 +13,7 @@ from idkey.report.reasons import Rationale
 from idkey.store import rationales
 from idkey.store.book import Store
 from idkey.store.codec import sha256
+from idkey.store.intake import papers_of
 from idkey.store.record import Sale, VerdictSummary
 
 
@@ -70,6 +71,7 @@ def file_rationale(store: Store, order: Order) -> Filed:
             revision=revision,
             language=order.language,
             pictures=notes,
+            papers=papers_of(store, case.id),
         )
         document = pdf_bytes(found, pictures=files)
     filed = _written(order, document, rationale_json(found).encode("utf-8"))
