@@ -1,7 +1,7 @@
 """Portraits from the matrix: a taxon, a specimen, or the animal as found so far."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
 from pathlib import Path
@@ -113,6 +113,16 @@ def portrait_of_findings(key: Key, case: Case, *, view: View = DEFAULT_VIEW) -> 
     return _portrait(key, traits_of_case(key, case), specimen, "The animal as found", view)
 
 
+def length_found(key: Key, case: Case) -> bool:
+    """Whether the findings say how long the animal is, so that it can be drawn to a scale."""
+    plan = PLANS.get(key.body_plan)
+    if plan is None:
+        return False
+    traits, specimen = traits_of_case(key, case), (case.specimen.sex, case.specimen.stage)
+    knobs = turned_knobs(plan, _bound(key.body_plan), key=key, traits=traits, specimen=specimen)
+    return knobs.knows("length")
+
+
 def lineup_scale_mm(key: Key, taxa: Sequence[str]) -> float | None:
     """Body length in mm of the longest of `taxa`, to draw all of them to one scale.
 
@@ -129,6 +139,46 @@ def lineup_scale_mm(key: Key, taxa: Sequence[str]) -> float | None:
         for taxon in taxa
     ]
     return max(lengths, default=0.0) or None
+
+
+def lineup_view(key: Key, taxa: Sequence[str], *, width: float, height: float) -> View:
+    """How to draw all of `taxa` to one scale, as large as the largest of them lets the paper be.
+
+    Args:
+        key: The key.
+        taxa: Taxon ids.
+        width: Width of the view box.
+        height: Height of the view box.
+
+    Returns:
+        A view without a bar; without a scale when no length is known.
+    """
+    view = View(width=width, height=height, bar=False)
+    plan = PLANS.get(key.body_plan)
+    if plan is None:
+        return view
+    binding, room = _bound(key.body_plan), complex(width, height) - _EDGE * (1 + 1j)
+    needed = 0.0  # mm that one unit of the paper has to show
+    for taxon in taxa:
+        values = turned_knobs(plan, binding, key=key, traits=traits_of_taxon(key, taxon))
+        if values.knows("length"):
+            low, high = _box(plan.draw(values, _SAMPLE))
+            mm = values.number("length", 0.0) / _SAMPLE
+            across, along = (high - low).real * mm, (high - low).imag * mm
+            needed = max(needed, along / room.real, across / room.imag)
+    return replace(view, scale_mm=_fill(plan, view) * needed) if needed else view
+
+
+_EDGE = 10.0
+_SAMPLE = 160.0
+"""Length at which an animal is drawn to see how far its limbs reach."""
+
+
+def _fill(plan: Plan, view: View) -> float:
+    """Length of an animal of that plan that fills the paper."""
+    up = view.heading is Heading.UP
+    across, along = (view.width, view.height) if up else (view.height, view.width)
+    return min(across / plan.reach.real, along / plan.reach.imag)
 
 
 def _portrait(
@@ -167,8 +217,7 @@ def plan_portrait(plan: str, values: Values, title: str, view: View = DEFAULT_VI
         view: How it lies on its paper.
     """
     up = view.heading is Heading.UP
-    across, along = (view.width, view.height) if up else (view.height, view.width)
-    fill = min(across / PLANS[plan].reach.real, along / PLANS[plan].reach.imag)
+    fill = _fill(PLANS[plan], view)
     known = values.knows("length")
     share = 1.0 if view.scale_mm is None else _UNKNOWN_SHARE
     if view.scale_mm is not None and known:

@@ -8,14 +8,8 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout
 
 from idkey.app.bench.answer_bar import AnswerBar
 from idkey.app.bench.number_entry import NumberEntry
-from idkey.app.bench.plate_link import PlateLink
-from idkey.app.bench.question_parts import (
-    bands_shown,
-    headline,
-    measure_drawing,
-    same_question,
-    why_now,
-)
+from idkey.app.bench.plate_link import PlateLink, headline
+from idkey.app.bench.question_parts import bands_shown, measure_drawing, same_question, why_now
 from idkey.app.bench.session import Session
 from idkey.app.parts.answer import Answer
 from idkey.app.parts.captions import button, caption, headed
@@ -92,6 +86,7 @@ class QuestionView(QFrame):
         else:
             self.answer = Answer(look=question.look)
         self._show_character(character)
+        self.where.show_character(session.key, character)
         self._show_answer()
         if self._focus_owed:
             self.focus_answer()
@@ -192,7 +187,6 @@ class QuestionView(QFrame):
         self.entry.setVisible(numeric)
         self.grid.setVisible(not numeric)
         self.bar.show_character(character)
-        self._show_where(character)
         self._show_tiles(character)
         if numeric:
             self.entry.show_character(character, bands_shown(self._session, self._character))

@@ -9,6 +9,7 @@ from idkey.app.bench.ledger_view import LedgerView
 from idkey.app.bench.lineup_view import LineupView
 from idkey.app.bench.middle import Middle
 from idkey.app.bench.offers import Offers
+from idkey.app.bench.plate_view import PlateView
 from idkey.app.bench.popover import LargePictures, TermPopover
 from idkey.app.bench.session import Session
 from idkey.app.bench.state import BenchState
@@ -99,6 +100,20 @@ class BenchView(QWidget):
             areas[place].setFocus(Qt.FocusReason.ShortcutFocusReason)
         self._scroll.ensureWidgetVisible(areas[place])
 
+    @Slot()
+    @Slot(str)
+    def open_plates(self, part: str = "") -> None:
+        """Show the parts of the animal, and put what is chosen there on the card.
+
+        Raises:
+            IdKeyError: The list of plates is damaged.
+        """
+        plates = PlateView(self._state.session, self._desk, self.window())
+        plates.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        plates.asked.connect(self.middle.ask)
+        plates.choose(part)
+        plates.open()
+
     def look_at_animal(self) -> None:
         """Go to the question; on an empty bench this says that there is no label."""
         session = self._state.session
@@ -158,6 +173,7 @@ class BenchView(QWidget):
         middle.start.key_chosen.connect(state.new_case)
         middle.question.large_asked.connect(self._on_large_asked)
         middle.question.term_asked.connect(self._on_term_asked)
+        middle.question.where.asked.connect(self.open_plates)
         middle.paged.connect(self._on_paged)
         middle.question.observed.connect(self._on_answered)
         middle.walk.taken.connect(self._on_answered)

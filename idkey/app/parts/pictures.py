@@ -1,26 +1,46 @@
 """Drawings as pixmaps: state tiles and portraits, rendered once per size."""
 
 from collections import OrderedDict
-from collections.abc import Callable
+from collections.abc import Callable, Hashable, Iterable
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QObject, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtCore import QByteArray, QObject, QRectF, QSize, QSizeF, Qt, Signal, Slot
+from PySide6.QtGui import QImageIOHandler, QImageReader, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.errors import IdKeyError
-from idkey.figures.portrait import View, lineup_scale_mm, portrait
+from idkey.figures.own import own_figure, own_images
+from idkey.figures.plates import Plate, plate_text, read_plates
+from idkey.figures.portrait import (
+    View,
+    length_found,
+    lineup_view,
+    portrait,
+    portrait_of_findings,
+)
 from idkey.figures.tiles import figure_path
+from idkey.figures.traits import traits_of_case
+from idkey.model.case import Case
 from idkey.model.character import Character, State
 from idkey.model.key import Key
+
+LONE = View(width=520, height=240)
+"""A portrait by itself, with its bar."""
 
 KEPT = 800
 """How many rendered pictures are kept."""
 
+DRAWN = 400
+"""How many portraits are kept as drawings."""
 
-CROP = 0.11
-"""Share of a portrait's height cut off above and below: the foot holds a bar too small to read."""
+PAPER = (400.0, 200.0)
+"""Paper of the portraits of a line-up, in the proportions of its rows."""
+
+UNSCALED = View(width=PAPER[0], height=PAPER[1], bar=False)
+"""An animal of unknown length beside a line-up."""
+
+Place = tuple[Hashable, ...]
 
 
 class Pictures(QObject):
@@ -29,6 +49,7 @@ class Pictures(QObject):
     Args:
         images: Folder of the drawings.
         parent: Owner.
+        libraries: Folders with one folder per key, where a key may have pictures of its own.
 
     Signals:
         arrived(): A portrait that was asked for has been drawn; ask again.
@@ -36,14 +57,18 @@ class Pictures(QObject):
 
     arrived = Signal()
 
-    def __init__(self, images: Path, parent: QObject | None = None) -> None:
+    def __init__(
+        self, images: Path, parent: QObject | None = None, *, libraries: Iterable[Path] = ()
+    ) -> None:
         super().__init__(parent)
         self._images = images
+        self._libraries = tuple(libraries)
         self._jobs = Jobs(threads=1, parent=self)
-        self._portraits: dict[tuple[str, str, str, bool], bytes | None] = {}
-        self._paths: dict[tuple[str, str, str, str], Path | None] = {}
-        self._scales: dict[tuple[str, str], float | None] = {}
-        self._kept: OrderedDict[tuple[str, int, int, float], QPixmap] = OrderedDict()
+        self._portraits: OrderedDict[Place, bytes | None] = OrderedDict()
+        self._paths: dict[Place, Path | None] = {}
+        self._views: dict[Place, View] = {}
+        self._plates: dict[str, tuple[Plate, ...]] = {"": ()}
+        self._kept: OrderedDict[Place, QPixmap] = OrderedDict()
 
     def has_tile(self, key: Key, character: Character, state: State) -> bool:
         """Whether a drawing shows the state."""
@@ -75,19 +100,45 @@ class Pictures(QObject):
             ratio: Device pixels per such pixel.
             scaled: Whether all taxa of the key share one scale; else it fills the paper.
         """
-        if not key.body_plan:
-            return None
-        place = (key.id, key.digest, taxon, scaled)
-        if place not in self._portraits:
-            self._portraits[place] = None
-            self._draw(key, place)
-        source = self._portraits[place]
-        if source is None:
-            return None
-        crop = CROP if scaled else 0.0
-        return self._kept_or(
-            "/".join(map(str, place)), lambda: _rendered(source, size, ratio, crop), size, ratio
-        )
+
+        def drawn() -> str:  # on a pool thread
+            return portrait(key, taxon, view=self._view(key) if scaled else LONE)
+
+        return self._portrait(key, (taxon, scaled), drawn, size, ratio)
+
+    def found(self, key: Key, case: Case, *, size: QSize, ratio: float) -> QPixmap | None:
+        """The animal as found so far, fitted into `size`; None while it is being drawn.
+
+        It stands at the scale of the line-up once its length is known, else it fills the paper.
+
+        Args:
+            key: The key.
+            case: The case.
+            size: Room in device-independent pixels.
+            ratio: Device pixels per such pixel.
+        """
+        traits = frozenset(traits_of_case(key, case).items())
+
+        def drawn() -> str:  # on a pool thread
+            view = self._view(key) if length_found(key, case) else UNSCALED
+            return portrait_of_findings(key, case, view=view)
+
+        return self._portrait(key, (traits, case.specimen), drawn, size, ratio)
+
+    def plates(self, key: Key) -> tuple[Plate, ...]:
+        """The orientation plates of a key; none when its body plan has none.
+
+        Raises:
+            IdKeyError: The list of plates is damaged.
+        """
+        if key.body_plan not in self._plates:
+            self._plates[key.body_plan] = read_plates(self._images, key.body_plan)
+        return self._plates[key.body_plan]
+
+    def plate_drawing(self, plate: Plate, *, language: str, ink: str, lines: str) -> bytes:
+        """A plate as SVG, its names in a language and in colours (``#rrggbb``)."""
+        text = plate_text(self._images, plate, language=language, ink=ink, lines=lines)
+        return text.encode("utf-8")
 
     @property
     def busy(self) -> bool:
@@ -98,12 +149,26 @@ class Pictures(QObject):
         """Let go of drawing under way."""
         self._jobs.close()
 
-    def _draw(self, key: Key, place: tuple[str, str, str, bool]) -> None:
-        def work(tick: Tick) -> tuple[tuple[str, str, str, bool], bytes]:  # on a pool thread
+    def _portrait(
+        self, key: Key, subject: Place, drawn: Callable[[], str], size: QSize, ratio: float
+    ) -> QPixmap | None:
+        if not key.body_plan:
+            return None
+        place = (key.id, key.digest, *subject)
+        if place not in self._portraits:
+            self._portraits[place] = None
+            self._draw(place, drawn)
+        self._portraits.move_to_end(place)
+        source = self._portraits[place]
+        if source is None:
+            return None
+        return self._kept_or(place, lambda: _rendered(source, size, ratio), size, ratio)
+
+    def _draw(self, place: Place, drawn: Callable[[], str]) -> None:
+        def work(tick: Tick) -> tuple[Place, bytes]:  # on a pool thread
             tick(0, 1)
-            view = View(scale_mm=self._scale(key)) if place[3] else View(width=520, height=240)
             try:
-                return place, portrait(key, place[2], view=view).encode("utf-8")
+                return place, drawn().encode("utf-8")
             except IdKeyError:
                 return place, b""
 
@@ -112,21 +177,28 @@ class Pictures(QObject):
         self._jobs.start(job)
 
     @Slot(object)
-    def _on_drawn(self, drawn: tuple[tuple[str, str, str, bool], bytes]) -> None:
+    def _on_drawn(self, drawn: tuple[Place, bytes]) -> None:
         place, source = drawn
         self._portraits[place] = source
+        while len(self._portraits) > DRAWN:
+            self._portraits.popitem(last=False)
         self.arrived.emit()
 
-    def _scale(self, key: Key) -> float | None:
+    def _view(self, key: Key) -> View:  # on a pool thread
         place = (key.id, key.digest)
-        if place not in self._scales:
-            self._scales[place] = lineup_scale_mm(key, [taxon.id for taxon in key.taxa])
-        return self._scales[place]
+        if place not in self._views:
+            taxa = [taxon.id for taxon in key.taxa]
+            self._views[place] = lineup_view(key, taxa, width=PAPER[0], height=PAPER[1])
+        return self._views[place]
 
     def _path(self, key: Key, character: Character, state: str) -> Path | None:
         place = (key.id, key.digest, character.id, state)
         if place not in self._paths:
-            self._paths[place] = figure_path(self._images, key, character.id, state or None)
+            own = own_images(self._libraries, key)
+            found = own_figure(own, key, character.id, state or None) if own else None
+            self._paths[place] = found or figure_path(
+                self._images, key, character.id, state or None
+            )
         return self._paths[place]
 
     def _of_file(self, path: Path, size: QSize, ratio: float) -> QPixmap | None:
@@ -135,12 +207,12 @@ class Pictures(QObject):
                 return _rendered(path.read_bytes(), size, ratio)
             return _scaled(path, size, ratio)
 
-        return self._kept_or(str(path), made, size, ratio)
+        return self._kept_or((path,), made, size, ratio)
 
     def _kept_or(
-        self, name: str, made: Callable[[], QPixmap], size: QSize, ratio: float
+        self, name: Place, made: Callable[[], QPixmap], size: QSize, ratio: float
     ) -> QPixmap | None:
-        place = (name, size.width(), size.height(), ratio)
+        place = (*name, size.width(), size.height(), ratio)
         found = self._kept.pop(place, None)
         if found is None:
             found = made()
@@ -150,18 +222,14 @@ class Pictures(QObject):
         return None if found.isNull() else found
 
 
-def _rendered(source: bytes, size: QSize, ratio: float, crop: float = 0.0) -> QPixmap:
+def _rendered(source: bytes, size: QSize, ratio: float) -> QPixmap:
     if not source or size.isEmpty():
         return QPixmap()
     renderer = QSvgRenderer(QByteArray(source))
     if not renderer.isValid():
         return QPixmap()
-    paper = renderer.viewBoxF()
-    cut = paper.height() * crop
-    paper.adjust(0, cut, 0, -cut)
-    renderer.setViewBox(paper)
-    whole = paper.size().toSize()
-    fitted = whole.scaled(size, Qt.AspectRatioMode.KeepAspectRatio)
+    keep = Qt.AspectRatioMode.KeepAspectRatio
+    fitted = renderer.viewBoxF().size().scaled(QSizeF(size), keep).toSize()
     pixmap = QPixmap(fitted * ratio)
     pixmap.setDevicePixelRatio(ratio)
     pixmap.fill(Qt.GlobalColor.transparent)
@@ -172,10 +240,15 @@ def _rendered(source: bytes, size: QSize, ratio: float, crop: float = 0.0) -> QP
 
 
 def _scaled(path: Path, size: QSize, ratio: float) -> QPixmap:
-    pixmap = QPixmap(str(path))
-    if pixmap.isNull() or size.isEmpty():
+    """A bitmap at its size on the screen; larger ones are never unpacked whole where avoidable."""
+    reader = QImageReader(str(path))
+    reader.setAutoTransform(True)
+    whole = reader.size()
+    if size.isEmpty() or not whole.isValid():
         return QPixmap()
-    keep, smooth = Qt.AspectRatioMode.KeepAspectRatio, Qt.TransformationMode.SmoothTransformation
-    pixmap = pixmap.scaled(size * ratio, keep, smooth)
+    turned = reader.transformation() & QImageIOHandler.Transformation.TransformationRotate90
+    room = (size.transposed() if turned else size) * ratio
+    reader.setScaledSize(whole.scaled(room, Qt.AspectRatioMode.KeepAspectRatio))
+    pixmap = QPixmap.fromImage(reader.read())
     pixmap.setDevicePixelRatio(ratio)
     return pixmap

@@ -89,7 +89,8 @@ class Program(QObject):
         self._translation = translation
         self.folders = folders
         self.keeper = Keeper(parts.store, self)
-        self.pictures = Pictures(folders.images, self)
+        libraries = (folders.keys, folders.data / "keys")
+        self.pictures = Pictures(folders.images, self, libraries=libraries)
         self.state = BenchState(parts.keys, self.keeper, self)
         self.drill = made_drill(self.state, folders.data)
         self.workshop = made_workshop(self.state, folders.data)
