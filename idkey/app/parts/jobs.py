@@ -1,10 +1,12 @@
 """Work off the UI thread: one piece of work, and the owner of all of them."""
 
+import gc
 import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
+from weakref import WeakSet
 
 from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, Slot
 
@@ -15,6 +17,26 @@ TICK_SECONDS = 0.05
 
 Tick = Callable[[int, int], None]
 Work = Callable[[Tick], Any]
+
+_at_work: "WeakSet[Job]" = WeakSet()
+"""Jobs that run. Only the UI thread changes it."""
+
+
+def _begin(job: "Job") -> None:
+    """Keep the garbage collector off while anything runs on a pool thread.
+
+    It runs on whichever thread happens to make objects, and what is left of a window must not be
+    deleted on any other than the UI thread: that takes the program down.
+    """
+    _at_work.add(job)
+    gc.disable()
+
+
+def _finish(job: "Job") -> None:
+    _at_work.discard(job)
+    if not _at_work:
+        gc.enable()
+
 
 _QUEUED = Qt.ConnectionType.QueuedConnection
 
@@ -119,6 +141,7 @@ class Jobs(QObject):
     def start(self, job: Job) -> None:
         """Run `job`; connect to its signals before this call."""
         self._running.add(job)
+        _begin(job)
         job.ended.connect(self._on_ended)
         job.start(self._pool)
 
@@ -130,10 +153,14 @@ class Jobs(QObject):
         """Stop every job and wait; False when one did not leave in time."""
         for job in self._running:
             job.stop()
-        return self._pool.waitForDone(wait_ms)
+        left = self._pool.waitForDone(wait_ms)
+        for job in self._running if left else ():
+            _finish(job)
+        return left
 
     @Slot()
     def _on_ended(self) -> None:
         job = self.sender()
         if isinstance(job, Job):
             self._running.discard(job)
+            _finish(job)
