@@ -29,6 +29,9 @@ def questions(
 ) -> tuple[Question, ...]:
     """Every character as a question, the best first, the blocked ones last.
 
+    Once nothing is left that would tell more about the aim, they are ranked by what they tell
+    about the name.
+
     Args:
         matrix: The compiled key.
         assessment: What is known so far.
@@ -37,9 +40,22 @@ def questions(
     Returns:
         One question per character of the key; ordered by value among the open ones.
     """
+    groups = aim_groups(matrix, assessment.case, aim or assessment.case.aim)
+    found = _ranked(matrix, assessment, groups)
+    if groups is not None and not any(_useful(question) for question in found):
+        return _ranked(matrix, assessment, None)
+    return found
+
+
+def _useful(question: Question) -> bool:
+    return question.blocked is None and question.look is not Look.DEAD and telling(question)
+
+
+def _ranked(
+    matrix: Matrix, assessment: Assessment, groups: NDArray[np.bool_] | None
+) -> tuple[Question, ...]:
     case = assessment.case
     support, close = _read(matrix, assessment)
-    groups = aim_groups(matrix, case, aim or case.aim)
     bits = gains(matrix, support, groups)
     worth = gains(matrix, wary_support(support, close), groups)
     wary = any(c.stake is Stake.HAZARD for c in assessment.cautions)
