@@ -99,6 +99,7 @@ class Rooms(QStackedWidget):
             "undo": lambda: self._in_front.undo(),
             "redo": lambda: self._in_front.redo(),
             "photo": self.measure_question,
+            "plates": self.open_plates,
             "manual": self.open_manual,
             "about": self.open_about,
         }
@@ -187,6 +188,11 @@ class Rooms(QStackedWidget):
             earlier=case.finding(name),
         )
         tool.measured.connect(self._on_measured)
+
+    def open_plates(self) -> None:
+        """Show the parts of the animal, over the bench they lead to."""
+        self.enter_bench()
+        self.bench.open_plates()
 
     def measure_question(self) -> None:
         """Open the photo tool for the question on the card."""

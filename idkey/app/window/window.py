@@ -89,6 +89,7 @@ class Window(QWidget):
         self.commands["couplets"].setEnabled(bool(session.key.couplets))
         named = bool(session.case.claim.text)
         for command in ("mixups", "copy_claim"):
+        self.commands["plates"].setEnabled(bool(session.key.body_plan))
             self.commands[command].setEnabled(named)
 
     @Slot()
