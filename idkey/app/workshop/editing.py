@@ -11,6 +11,11 @@ MOST_STEPS = 500
 """Steps that can be taken back."""
 
 
+def same_content(one: Key, other: Key) -> bool:
+    """Whether two keys say the same in the same order, whether they are saved or not."""
+    return one is other or replace(one, digest=other.digest) == other
+
+
 @dataclass(frozen=True, slots=True)
 class Step:
     """One change: the key before or after it, and what it did, in words."""
@@ -47,7 +52,7 @@ class Editing:
     @property
     def dirty(self) -> bool:
         """Whether the key differs from what the folder says."""
-        return self.key != self.saved
+        return not same_content(self.key, self.saved)
 
     @property
     def sound(self) -> bool:
@@ -57,6 +62,7 @@ class Editing:
 
     def changed(self, key: Key, words: str) -> "Editing":
         """With `key` in place of the one there is; the way forward is gone."""
+        key = replace(key, digest="")  # that of the saved key holds no more
         past = (*self.past, Step(self.key, words))[-MOST_STEPS:]
         return replace(self, key=key, past=past, future=(), checking=True)
 

@@ -1,5 +1,7 @@
 """The workshop without a key: which one is to be edited."""
 
+from pathlib import Path
+
 from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QListView, QVBoxLayout
 
@@ -35,6 +37,7 @@ class StartPage(QFrame):
         super().__init__()
         self.setProperty("pane", "card")
         self._theme = desk.theme
+        self._unsaved: frozenset[Path] = frozenset()
         role = Qt.ItemDataRole
         self.rows: RowsModel[KeyEntry] = RowsModel(
             {
@@ -55,8 +58,12 @@ class StartPage(QFrame):
         self._lay_out()
         self._connect()
 
-    def show_keys(self, keys: tuple[KeyEntry, ...]) -> None:
-        """Show the keys there are."""
+    def show_keys(self, keys: tuple[KeyEntry, ...], unsaved: frozenset[Path]) -> None:
+        """Show the keys there are, and in which folders work is not saved yet."""
+        elsewhere = (f for f in sorted(unsaved) if f.is_dir() and f not in {k.folder for k in keys})
+        others = (KeyEntry(folder=f, id=f.name, title=str(f), own=True) for f in elsewhere)
+        self._unsaved = unsaved
+        keys = (*keys, *others)
         self.rows.replace(keys)
         if not self.list.currentIndex().isValid():
             self.list.setCurrentIndex(self.rows.index(0))
@@ -69,7 +76,10 @@ class StartPage(QFrame):
     def _line(self, row: KeyEntry) -> str:
         whose = self.tr("your own") if row.own else self.tr("came with the program")
         version = self.tr("version {version}").format(version=row.version)
-        return " · ".join((row.title, version if row.version else "?", whose))
+        parts = [row.title, version if row.version else "", whose]
+        if row.folder in self._unsaved:
+            parts.append(self.tr("● changes not saved yet"))
+        return " · ".join(part for part in parts if part)
 
     def _lay_out(self) -> None:
         self.setMaximumWidth(self._theme.px(WIDTH))

@@ -7,21 +7,21 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
-from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.checking import Checker, Found
+from idkey.app.workshop.drafts import Drafts
+from idkey.app.workshop.editing import Editing, Step, same_content
+from idkey.app.workshop.saving import ready, written
 from idkey.app.workshop.shelf import Shelf
-from idkey.engine.audit import Remark, audit
-from idkey.formats.folder import check_values, read_key, write_key
-from idkey.formats.problem import Problem, Severity
+from idkey.formats.folder import read_key
 from idkey.model.key import Key
 from idkey.store.book import Store
-
-Found = tuple[Key, tuple[Problem, ...], tuple[Remark, ...]]
 
 
 class WorkshopState(QObject):
     """Holds the key being edited; every change is one step that can be taken back.
 
-    Pages call `change` with a whole new key; they redraw from `editing` when told.
+    Pages call `change` with a whole new key; they redraw from `editing` when told. What is not
+    saved yet is kept as a draft at once, also with mistakes in it.
 
     Args:
         drafts: Folder where unsaved work is kept.
@@ -32,19 +32,24 @@ class WorkshopState(QObject):
 
     Attributes:
         shelf: Where keys are.
+        drafts: Unsaved work by key folder.
         errands: Where pages have longer work done; it never holds up the checking.
 
     Signals:
         changed(editing: Editing): After each step, and when mistakes have been found.
+        cleared(): The key was put away.
         asked(place: object): Somebody wants to see a place of the key: the `loc` and file of
             a `Problem`, or a `Remark`.
         failed(error: object): Something could not be read or written.
-        saved(folder: object): The key was written to its folder.
+        refused(error: object): The key was not saved, though another way of saving may do.
+        saved(folder: object): A key was written to its folder.
     """
 
     changed = Signal(object)
+    cleared = Signal()
     asked = Signal(object)
     failed = Signal(object)
+    refused = Signal(object)
     saved = Signal(object)
 
     def __init__(
@@ -59,28 +64,78 @@ class WorkshopState(QObject):
         self.shelf = shelf or Shelf.usual(drafts.parent)
         self.store = store
         self.errands = Jobs(threads=1, parent=self)
-        self._drafts = drafts
+        self.drafts = Drafts(drafts, self)
+        self._checker = Checker(self)
         self._jobs = Jobs(threads=1, parent=self)
+        self._saving: Key | None = None
         self.editing: Editing | None = None
+        self._checker.found.connect(self._on_found)
+        self._checker.failed.connect(self._on_failed)
+        self.drafts.failed.connect(self._on_failed)
+
+    @property
+    def busy(self) -> bool:
+        """Whether mistakes are still looked for, or something is being written."""
+        return self._checker.busy or self.drafts.busy or self._saving is not None
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
         self.errands.close()
-        self._jobs.wait()
+        self._checker.close()
+        self._jobs.wait(10_000)
         self._jobs.close()
+        self.drafts.close()
 
     def open(self, folder: Path) -> None:
-        """Take the key of a folder onto the table.
+        """Take the key of a folder onto the table, with the unsaved work there is on it.
 
         Raises:
-            KeyProblems: It has mistakes.
+            KeyProblems: It has mistakes, and there is no unsaved work on it.
         """
-        key = read_key(folder)
-        self._show(Editing(folder=folder, saved=key, key=key, checking=True))
+        try:
+            draft = self.drafts.of(folder)
+        except Exception as err:  # noqa: BLE001 - becomes a message; the key itself may be fine
+            draft = None
+            self.failed.emit(err)
+        if draft is None:
+            key = read_key(folder)
+            editing = Editing(folder=folder, saved=key, key=key, checking=True)
+        else:
+            past = tuple(Step(key, words) for key, words in draft.past)
+            editing = Editing(
+                folder=folder, saved=draft.saved, key=draft.key, past=past, checking=True
+            )
+        self.drafts.put_here(folder)
+        self._show(editing)
 
+    def resume(self) -> None:
+        """Take up the key that was on the table last, if nothing is there yet."""
+        folder = self.drafts.here
+        if self.editing is None and folder is not None and folder.is_dir():
+            self.open(folder)
+
+    @Slot()
     def put_away(self) -> None:
         """Take the key off the table; what is not saved yet is kept."""
         self.editing = None
+        self.drafts.put_here(None)
+        self.cleared.emit()
+
+    def throw_away(self) -> None:
+        """Take the key off the table, and forget what is not saved."""
+        if self.editing is not None:
+            self.drafts.drop(self.editing.folder)
+            self.put_away()
+
+    def copy(self, folder: Path, key_id: str) -> Path:
+        """Make an own copy of a key folder; where it is.
+
+        Raises:
+            IdKeyError: The id cannot be had, or the folder cannot be read or written.
+        """
+        new = self.shelf.copy(folder, key_id)
+        self.saved.emit(new)
+        return new
 
     def change(self, key: Key, words: str) -> None:
         """Make a step.
@@ -89,7 +144,7 @@ class WorkshopState(QObject):
             key: The key after it.
             words: What it did, for the undo button, such as "Claw granulation of two taxa".
         """
-        if self.editing is not None and key != self.editing.key:
+        if self.editing is not None and not same_content(key, self.editing.key):
             self._show(self.editing.changed(key, words))
 
     @Slot()
@@ -104,18 +159,42 @@ class WorkshopState(QObject):
 
     @Slot()
     def save(self) -> None:
-        """Write the key to its folder."""
+        """Write the key to its folder, unless that was changed by somebody else meanwhile."""
+        if self.editing is not None and self.editing.dirty:
+            self._save(self.editing, over=False)
+
+    def overwrite(self) -> None:
+        """Write the key to its folder, whatever that says now."""
+        if self.editing is not None:
+            self._save(self.editing, over=True)
+
+    def save_as(self, key_id: str) -> None:
+        """Write the key as it is now to an own copy of its folder, and go on with that.
+
+        Raises:
+            IdKeyError: The id cannot be had, or the folder cannot be read or written.
+        """
         editing = self.editing
-        if editing is None or not editing.dirty:
+        if editing is None:
             return
-        try:
-            write_key(editing.key, editing.folder)
-            key = read_key(editing.folder)
-        except Exception as err:  # noqa: BLE001 - becomes a message
-            self.failed.emit(err)
-            return
-        self._show(replace(editing, saved=key, key=key))
-        self.saved.emit(editing.folder)
+        folder = self.shelf.copy(editing.folder, key_id)
+        copied = read_key(folder)
+        self.drafts.drop(editing.folder)
+        self.drafts.put_here(folder)
+        key = replace(editing.key, id=key_id, digest="")
+        self._show(Editing(folder=folder, saved=copied, key=key, checking=True))
+        self._save(self.editing or editing, over=True)
+
+    def take_in(self, merged: Key, theirs: Key, words: str) -> None:
+        """Go on with a key that holds what was changed on the disk as well.
+
+        Args:
+            merged: Both people's changes.
+            theirs: What the folder says now.
+            words: What was done, for the undo button.
+        """
+        if self.editing is not None:
+            self._show(replace(self.editing.changed(merged, words), saved=theirs))
 
     def show_place(self, place: object) -> None:
         """Ask the page that can show it to go to a place of the key."""
@@ -128,27 +207,58 @@ class WorkshopState(QObject):
     def _show(self, editing: Editing) -> None:
         self.editing = editing
         self.changed.emit(editing)
+        self.drafts.keep(editing)
         if editing.checking:
-            self._check(editing.key, editing.folder)
+            self._checker.look(editing.key, editing.folder)
 
-    def _check(self, key: Key, folder: Path) -> None:
-        def work(tick: Tick) -> Found:  # on a pool thread
-            tick(0, 2)
-            problems = check_values(key, folder)
-            tick(1, 2)
-            wrong = any(problem.severity is Severity.ERROR for problem in problems)
-            return key, problems, () if wrong else audit(key)
+    def _save(self, editing: Editing, *, over: bool) -> None:
+        if self._saving is not None:
+            return
+        wrong = ready(editing, self.shelf)
+        if wrong is not None:
+            self.refused.emit(wrong)
+            return
+        self._saving = editing.key
+
+        def work(tick: Tick) -> tuple[Editing, Key]:  # on a pool thread
+            tick(0, 1)
+            return editing, written(editing, over=over)
 
         job = Job(work)
-        job.succeeded.connect(self._on_checked)
-        job.failed.connect(self.failed)
+        job.succeeded.connect(self._on_written)
+        job.failed.connect(self._on_not_written)
         self._jobs.start(job)
 
     @Slot(object)
-    def _on_checked(self, found: Found) -> None:
-        key, problems, remarks = found
+    def _on_written(self, done: tuple[Editing, Key]) -> None:
+        then, key = done
+        self._saving = None
+        now = self.editing
+        if now is not None and now.folder == then.folder:
+            same = now.key is then.key
+            key_now = key if same else now.key
+            self._show(replace(now, saved=key, key=key_now, checking=True))
+        else:
+            self.drafts.drop(then.folder)
+        self.saved.emit(then.folder)
+
+    @Slot(object)
+    def _on_not_written(self, error: BaseException) -> None:
+        self._saving = None
+        self.refused.emit(error)
+
+    @Slot(object)
+    def _on_found(self, found: Found) -> None:
         editing = self.editing
-        if editing is None or editing.key is not key:
+        if editing is None or editing.key is not found.key:
             return  # a newer key is being looked at
-        self.editing = replace(editing, problems=problems, remarks=remarks, checking=False)
+        self.editing = replace(
+            editing, problems=found.problems, remarks=found.remarks, checking=False
+        )
         self.changed.emit(self.editing)
+
+    @Slot(object)
+    def _on_failed(self, error: BaseException) -> None:
+        if self.editing is not None and self.editing.checking and not self._checker.busy:
+            self.editing = replace(self.editing, checking=False)
+        self.failed.emit(error)

@@ -10,14 +10,13 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
 from idkey.app.workshop.audit_strip import AuditStrip
-from idkey.app.workshop.copy_dialog import CopyDialog
+from idkey.app.workshop.doors import Doors
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
 from idkey.app.workshop.page_list import PageList, PageRow
 from idkey.app.workshop.pages import workshop_pages
 from idkey.app.workshop.start import StartPage
 from idkey.app.workshop.state import WorkshopState
-from idkey.formats.folder import KeyEntry
 
 
 class WorkshopView(QWidget):
@@ -42,7 +41,6 @@ class WorkshopView(QWidget):
         self._desk = desk
         self._pages = {page.id: page for page in workshop_pages()}
         self._made: dict[str, QWidget] = {}
-        self._copied: KeyEntry | None = None
         self.start = StartPage(desk)
         self.head = Head(desk.theme)
         self.list = PageList(desk.theme)
@@ -51,14 +49,18 @@ class WorkshopView(QWidget):
         self.table = QWidget()
         self._empty = QWidget()
         self.notice = Notice()
+        self._doors = Doors(state, desk.theme, self)
         self._whole = QStackedWidget()
         self._lay_out()
         self._connect()
-        self._show_start()
         self.show_editing(state.editing)
 
     def come(self) -> None:
         """Come to the workshop: go on where one was, and put the focus there."""
+        try:
+            self._state.resume()
+        except Exception as err:  # noqa: BLE001 - becomes a message
+            self._on_failed(err)
         self.show_editing(self._state.editing)
         self.focus_first()
 
@@ -100,8 +102,7 @@ class WorkshopView(QWidget):
     def show_editing(self, editing: Editing | None) -> None:
         """Show the key on the table, or the way to one."""
         if editing is None:
-            if self._whole.currentWidget() is not self._empty:
-                self._show_start()
+            self._show_start()
             return
         self.head.show_editing(editing)
         self.list.show_pages(
@@ -119,7 +120,8 @@ class WorkshopView(QWidget):
             self.list.go_to(next(iter(self._pages)))
 
     def _show_start(self) -> None:
-        self.start.show_keys(self._state.shelf.keys())
+        unsaved = frozenset(self._state.drafts.folders())
+        self.start.show_keys(self._state.shelf.keys(), unsaved)
         self._whole.setCurrentWidget(self._empty)
 
     def _lay_out(self) -> None:
@@ -150,26 +152,36 @@ class WorkshopView(QWidget):
         head.undo.clicked.connect(state.undo)
         head.redo.clicked.connect(state.redo)
         head.save.clicked.connect(state.save)
-        head.close_key.clicked.connect(self.put_away)
+        head.close_key.clicked.connect(self._on_close_clicked)
         start.edit_asked.connect(self.open)
         start.folder_asked.connect(self._on_folder_asked)
-        start.copy_asked.connect(self._on_copy_asked)
+        start.copy_asked.connect(self._doors.ask_copy)
+        self._doors.opened.connect(self.open)
+        self._doors.said.connect(self.notice.say)
         start.new_asked.connect(self._on_new_asked)
         self.list.chosen.connect(self._on_page_chosen)
         self.strip.opened.connect(self._on_strip_opened)
         state.changed.connect(self.show_editing)
         state.failed.connect(self._on_failed)
+        state.cleared.connect(self._on_cleared)
+        state.saved.connect(self._on_saved)
         state.asked.connect(self._on_place_asked)
         save = QShortcut(QKeySequence("Ctrl+S"), self)
         save.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         save.activated.connect(state.save)
 
     @Slot()
-    def put_away(self) -> None:
-        """Put the key away and choose another one; unsaved work is kept."""
-        self._state.put_away()
+    def _on_close_clicked(self) -> None:
+        self._doors.ask_putting_away(self.head.close_key)
+
+    @Slot()
+    def _on_cleared(self) -> None:
         self._show_start()
         self.focus_first()
+
+    @Slot(object)
+    def _on_saved(self, _: Path) -> None:
+        self.notice.hide()  # what was wrong with it is no more
 
     @Slot(str)
     def _on_page_chosen(self, page: str) -> None:
@@ -197,25 +209,6 @@ class WorkshopView(QWidget):
     @Slot(str)
     def _on_folder_asked(self, folder: str) -> None:
         self.open(Path(folder))
-
-    @Slot(object)
-    def _on_copy_asked(self, key: KeyEntry) -> None:
-        shelf = self._state.shelf
-        wish = shelf.free_id(key.id)
-        self._copied = key
-        dialog = CopyDialog(key.title, wish, shelf=shelf, theme=self._desk.theme, parent=self)
-        dialog.told.connect(self._on_copy_told)
-        dialog.open()
-
-    @Slot(str)
-    def _on_copy_told(self, key_id: str) -> None:
-        assert self._copied is not None
-        try:
-            folder = self._state.shelf.copy(self._copied.folder, key_id)
-        except Exception as err:  # noqa: BLE001 - becomes a message
-            self._on_failed(err)
-            return
-        self.open(folder)
 
     @Slot()
     def _on_new_asked(self) -> None:

@@ -1,0 +1,178 @@
+"""A key under edit as one file: also with mistakes in it, and with its way back."""
+
+import hashlib
+import json
+import os
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from pathlib import Path
+from typing import Any
+
+from pydantic import TypeAdapter, ValidationError
+
+from idkey.errors import IdKeyError
+from idkey.formats.delta import Delta, applied, delta
+from idkey.model.key import Key
+
+FORMAT = 1
+LARGEST_DRAFT = 256 * 2**20
+MOST_STEPS = 50
+"""Steps that are kept to be taken back."""
+
+_KEY = TypeAdapter(Key)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeyDraft:
+    """What is kept of a key under edit.
+
+    Attributes:
+        folder: The folder it belongs to.
+        saved: The key as the folder said it when editing began.
+        key: The key as edited; it may have mistakes.
+        past: (key before it, what it did) of each step that can be taken back, latest last.
+    """
+
+    folder: Path
+    saved: Key
+    key: Key
+    past: tuple[tuple[Key, str], ...] = ()
+
+
+def draft_file(drafts: Path, folder: Path) -> Path:
+    """Where the draft of a key folder is kept."""
+    name = hashlib.sha256(str(folder.absolute()).encode()).hexdigest()[:24]
+    return drafts / f"{name}.json"
+
+
+class DraftWriter:
+    """Writes drafts one after another; what it worked out for a step is not worked out again."""
+
+    def __init__(self) -> None:
+        self._plain: dict[int, tuple[Key, Any]] = {}
+        self._steps: dict[tuple[int, int], tuple[Key, Key, Delta]] = {}
+
+    def write(self, draft: KeyDraft, file: Path) -> None:
+        """Put a draft in the place of the one that is there, whole or not at all.
+
+        Raises:
+            IdKeyError: It cannot be written.
+        """
+        past = draft.past[-MOST_STEPS:]
+        keys = [*(key for key, _ in past), draft.key]
+        self._forget_all_but((*keys, draft.saved))
+        steps = [self._back(after, before) for before, after in pairwise(keys)]
+        said = {
+            "format": FORMAT,
+            "folder": str(draft.folder),
+            "key": self._said(draft.key),
+            "saved": self._back(draft.key, draft.saved),
+            "past": [{"words": w, "back": s} for (_, w), s in zip(past, steps, strict=True)],
+        }
+        _put(file, json.dumps(said, ensure_ascii=False, separators=(",", ":")))
+
+    def _said(self, key: Key) -> Any:
+        if id(key) not in self._plain:
+            plain = _KEY.dump_python(key, mode="json", exclude_defaults=True)
+            self._plain[id(key)] = (key, plain)
+        return self._plain[id(key)][1]
+
+    def _back(self, after: Key, before: Key) -> Delta:
+        pair = (id(after), id(before))
+        if pair not in self._steps:
+            change = delta(self._said(after), self._said(before))
+            self._steps[pair] = (after, before, change)
+        return self._steps[pair][2]
+
+    def _forget_all_but(self, keys: Sequence[Key]) -> None:
+        known = {id(key) for key in keys}
+        recent = {id(key) for key in keys[-3:]}
+        self._plain = {n: kept for n, kept in self._plain.items() if n in recent}
+        self._steps = {pair: kept for pair, kept in self._steps.items() if {*pair} <= known}
+
+
+def read_draft(file: Path) -> KeyDraft | None:
+    """The draft in a file; None when there is none.
+
+    A step that cannot be read ends the way back; what was edited is still there.
+
+    Raises:
+        IdKeyError: The draft cannot be read.
+    """
+    try:
+        with file.open("rb") as stream:
+            raw = stream.read(LARGEST_DRAFT + 1)
+    except FileNotFoundError:
+        return None
+    except OSError as err:
+        raise _unreadable(file, err.strerror or "unknown reason") from err
+    if len(raw) > LARGEST_DRAFT:
+        raise _unreadable(file, "it is too large")
+    try:
+        return _draft(json.loads(raw))
+    except (ValueError, LookupError, TypeError, RecursionError) as err:
+        raise _unreadable(file, "it is damaged") from err
+
+
+def draft_folders(drafts: Path) -> tuple[Path, ...]:
+    """The key folders that have a draft, the one worked on last first."""
+    files = [(file.stat().st_mtime, file) for file in drafts.glob("*.json")]
+    return tuple(_folders(file for _, file in sorted(files, reverse=True)))
+
+
+def _folders(files: Iterable[Path]) -> Iterator[Path]:
+    head = f'{{"format":{FORMAT},"folder":'
+    for file in files:
+        try:
+            with file.open(encoding="utf-8") as stream:
+                start = stream.read(10_000)
+            if start.startswith(head):
+                yield Path(json.JSONDecoder().raw_decode(start, len(head))[0])
+        except (OSError, ValueError, TypeError):
+            continue
+
+
+def _draft(said: Any) -> KeyDraft:
+    if said["format"] != FORMAT:
+        raise ValueError("another format")
+    plain = said["key"]
+    key = _KEY.validate_python(plain)
+    past: list[tuple[Key, str]] = []
+    before = plain
+    for step in reversed(said["past"][-MOST_STEPS:]):
+        try:
+            before = applied(step["back"], before)
+            past.append((_KEY.validate_python(before), str(step["words"])))
+        except (ValidationError, LookupError, TypeError):
+            break
+    return KeyDraft(
+        folder=Path(said["folder"]),
+        saved=_KEY.validate_python(applied(said["saved"], plain)),
+        key=key,
+        past=tuple(reversed(past)),
+    )
+
+
+def _put(file: Path, text: str) -> None:
+    new = file.with_suffix(".new")
+    try:
+        file.parent.mkdir(parents=True, exist_ok=True)
+        with new.open("w", encoding="utf-8", newline="\n") as stream:
+            stream.write(text)
+            stream.flush()
+            os.fsync(stream.fileno())
+        new.replace(file)
+    except OSError as err:
+        reason = err.strerror or "unknown reason"
+        raise IdKeyError(
+            f"Your unsaved work could not be kept: {reason}.",
+            "Make room on the disk, and save the key.",
+        ) from err
+
+
+def _unreadable(file: Path, reason: str) -> IdKeyError:
+    return IdKeyError(
+        f"The unsaved work in {file} cannot be read: {reason}.",
+        "The key is opened as its folder says it; the file stays where it is.",
+    )
