@@ -1,0 +1,115 @@
+"""The entries of a key by kind: found, put in place, added, moved."""
+
+import re
+from collections.abc import Collection
+from dataclasses import replace
+from enum import StrEnum
+
+from idkey.formats.document import ID_PATTERN, LONGEST_ID
+from idkey.model.character import Character
+from idkey.model.check import Check
+from idkey.model.couplet import Couplet
+from idkey.model.key import Key
+from idkey.model.label import Label
+from idkey.model.source import Source
+from idkey.model.taxon import Taxon
+
+Entry = Character | Taxon | Label | Couplet | Source | Check
+
+
+class EntryKind(StrEnum):
+    """What an entry is; the value names its file and its field of the key."""
+
+    CHARACTER = "characters"
+    TAXON = "taxa"
+    LABEL = "labels"
+    COUPLET = "couplets"
+    SOURCE = "sources"
+    CHECK = "checks"
+
+
+ORDERED = (EntryKind.CHARACTER, EntryKind.LABEL, EntryKind.COUPLET, EntryKind.CHECK)
+"""Kinds whose entries stand in an order that the key keeps."""
+
+_ID = re.compile(ID_PATTERN)
+
+
+def entries(key: Key, kind: EntryKind) -> tuple[Entry, ...]:
+    """All entries of a kind, in order."""
+    found: tuple[Entry, ...] = getattr(key, kind.value)
+    return found
+
+
+def entry(key: Key, kind: EntryKind, name: str) -> Entry | None:
+    """The entry with that id; None when there is none."""
+    return next((one for one in entries(key, kind) if one.id == name), None)
+
+
+def with_entries(key: Key, kind: EntryKind, found: tuple[Entry, ...]) -> Key:
+    """The key with other entries of a kind."""
+    fields: dict[str, tuple[Entry, ...]] = {kind.value: found}
+    return replace(key, **fields)  # type: ignore[arg-type]  # the kind names the right field
+
+
+def put(key: Key, kind: EntryKind, new: Entry) -> Key:
+    """The key with `new` in place of the entry of the same id."""
+    found = tuple(new if one.id == new.id else one for one in entries(key, kind))
+    return with_entries(key, kind, found)
+
+
+def added(key: Key, kind: EntryKind, new: Entry, after: str = "") -> Key:
+    """The key with one more entry, after the one of that id, else at the end."""
+    found = list(entries(key, kind))
+    place = next((n + 1 for n, one in enumerate(found) if one.id == after), len(found))
+    found.insert(place, new)
+    return with_entries(key, kind, tuple(found))
+
+
+def duplicated(key: Key, kind: EntryKind, name: str, new_id: str) -> Key:
+    """The key with a copy of an entry behind it, and with its scores copied too."""
+    old = entry(key, kind, name)
+    if old is None:
+        return key
+    key = added(key, kind, replace(old, id=new_id), after=name)
+    field = {EntryKind.CHARACTER: "character", EntryKind.TAXON: "taxon"}.get(kind)
+    if field is None:
+        return key
+    copies = [
+        replace(score, character=new_id) if field == "character" else replace(score, taxon=new_id)
+        for score in key.scores
+        if getattr(score, field) == name
+    ]
+    return replace(key, scores=(*key.scores, *copies))
+
+
+def moved(key: Key, kind: EntryKind, name: str, steps: int) -> Key:
+    """The key with an entry so many places further down; it stops at the ends."""
+    found = list(entries(key, kind))
+    here = next((n for n, one in enumerate(found) if one.id == name), None)
+    if here is None:
+        return key
+    there = min(max(here + steps, 0), len(found) - 1)
+    found.insert(there, found.pop(here))
+    return with_entries(key, kind, tuple(found))
+
+
+def is_id(text: str) -> bool:
+    """Whether a text can be an id."""
+    return bool(_ID.fullmatch(text)) and len(text) <= LONGEST_ID
+
+
+def free_id(taken: Collection[str], wish: str) -> str:
+    """An id like `wish` that nobody has.
+
+    Args:
+        taken: Ids in use.
+        wish: Any text, such as a name.
+    """
+    stem = re.sub(r"[^a-z0-9.]+", "_", wish.lower()).strip("_.")[: LONGEST_ID - 5] or "new"
+    if stem not in taken:
+        return stem
+    plain = re.sub(r"_\d+$", "", stem)
+    number = 2
+    while f"{plain}_{number}" in taken:
+        number += 1
+    return f"{plain}_{number}"
