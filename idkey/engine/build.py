@@ -1,57 +1,23 @@
-"""Couplets from the matrix, for the least expected effort.
-
-Exact by search over weighted sets with pruning up to `EXACT` taxa; above, look-ahead greedy: the
-few divisions that gain most per effort are tried one step further where that is affordable.
-"""
+"""Couplets from the matrix, for the least expected effort and whatever else their author wants."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
+from idkey.engine.couplet_cost import couplet_cost
 from idkey.engine.couplets import couplets_of
-from idkey.engine.entropy import entropy_bits, huffman_length
+from idkey.engine.danger_first import DangerFirst
+from idkey.engine.grower import AHEAD_KEY, Grower, Tick, effort_of, grow, silent, whole_pool
 from idkey.engine.matrix import Matrix
-from idkey.engine.splits import Splits, splits
-from idkey.engine.tree import Cost, Ground, Leaf, Node, Pool, Tree, Weights, cost
+from idkey.engine.opening import Below, kept, spliced, stubs
+from idkey.engine.splits import splits
+from idkey.engine.tree import Cost, Ground, Pool, Tree, Weights, cost, leaves
+from idkey.engine.walk import reachable
 from idkey.model.couplet import Couplet
 
-EXACT = 15
-"""Most taxa in a set for the exact search."""
-
-EXACT_KEY = 60
-"""Most taxa in the whole key for it to be worth its time in parts."""
-
-MESSY = 6
-"""The same where some cells are polymorphic or unscored, which multiplies the sets."""
-
-MESSY_STEPS = 2_500
-"""The same where cells are polymorphic or unscored: a step costs more and gains less."""
-
-STEPS = 20_000
-"""Divisions the exact search may try in all before the rest settles for look-ahead."""
-
-AHEAD = 5
-"""Divisions tried one step further."""
-
-ROLLED = 2
-"""Depth to which, in such a key, each likely division is tried to the very end."""
-
-POOL_STEPS = 1_500
-"""Divisions the exact search may try for one set."""
-
-AHEAD_KEY = 300
-"""Most taxa in the whole key for which a step ahead is affordable."""
-
-DEEPEST = 60
-"""No key is deeper; further taxa come out together."""
-
-GAIN = 1e-3
-"""Bits per effort below which a division separates nothing."""
-
-RARE = 0.05
-"""Share of one taxon's weight below which a way is too rare to be divided further; its taxa
-come out together. Keeps polymorphic and unscored taxa from blowing a key up."""
+THRIFTS = (1.0, 2.0)
+"""How much divisions are shunned that send taxa down several branches; each is tried."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,12 +29,14 @@ class Built:
         cost: What it costs.
         exact: Whether no key from these divisions costs less effort.
         together: Sets of taxa that come out together because nothing separates them.
+        missing: Taxa that no couplet leads to, because the kept opening leaves them out.
     """
 
     couplets: tuple[Couplet, ...]
     cost: Cost
     exact: bool
     together: tuple[tuple[str, ...], ...]
+    missing: tuple[str, ...] = ()
 
 
 def build(
@@ -77,6 +45,10 @@ def build(
     *,
     many_leads: bool = True,
     first: Sequence[str] = (),
+    short: bool = False,
+    danger_first: bool = False,
+    keep: int = 0,
+    tick: Tick = silent,
 ) -> Built:
     """Couplets that lead each taxon of the key to itself with the least expected effort.
 
@@ -85,17 +57,29 @@ def build(
         weights: How often each taxon comes in; None is equally often.
         many_leads: One lead per state, or two leads each.
         first: Character ids to ask first, in this order, where they divide anything.
+        short: Whether few couplets are wanted rather than little effort.
+        danger_first: Whether medically significant taxa are told from the rest before
+            anything else, and by nothing that means handling while one is still possible.
+        keep: How many of the couplets the key has are kept as its opening, in their order.
+        tick: Called now and then with (0, 1); is where a stop is heard.
 
     Raises:
         ValueError: No character can be used.
     """
     ways = splits(matrix, many_leads=many_leads)
-    share = np.array([weights.get(t, 0.0) if weights else 1.0 for t in matrix.taxa])
-    share = np.maximum(share, 1e-9)
-    share = share / share.sum()
+    share = shares(matrix, weights)
+    ground = Ground(ways)
     opening = tuple(matrix.number[character] for character in first)
-    tree, exact = grow(ways, share, opening)
-    sets = {leaf.rows for leaf in _leaves(tree) if len(leaf.rows) > 1}
+    danger = DangerFirst(matrix, ground) if danger_first else None
+    if keep and matrix.key.couplets:
+        field = Field(matrix, ground, danger, short=short, tick=tick)
+        return _below_opening(field, share, keep)
+    if short or danger is not None:
+        field = Field(matrix, ground, danger, short=short, tick=tick)
+        tree, exact = field.tree(whole_pool(share), opening), False
+    else:
+        tree, exact = grow(ways, share, opening, tick=tick)
+    sets = {leaf.rows for leaf in leaves(tree) if len(leaf.rows) > 1}
     return Built(
         couplets=couplets_of(tree, ways, matrix.key),
         cost=cost(tree, ways, share),
@@ -104,197 +88,73 @@ def build(
     )
 
 
-def grow(ways: Splits, weights: Weights, first: Sequence[int] = ()) -> tuple[Tree, bool]:
-    """The tree with the least expected effort that the search finds.
+def shares(matrix: Matrix, weights: Mapping[str, float] | None) -> Weights:
+    """Share of each taxon, shape (taxa,), summing to one; None is equal shares."""
+    share = np.array([weights.get(t, 0.0) if weights else 1.0 for t in matrix.taxa])
+    share = np.maximum(share, 1e-9)
+    return np.asarray(share / share.sum())
+
+
+class Field:
+    """Grows several trees over the same taxa and keeps the one that suits the aim.
 
     Args:
-        ways: The divisions.
-        weights: Weight per taxon, shape (taxa,); sums to one.
-        first: Character numbers to ask first.
-
-    Returns:
-        The tree, and whether it is proved to be the best.
-    """
-    ground = Ground(ways)
-    pool = Pool(np.arange(len(weights), dtype=np.intp), np.asarray(weights, dtype=float))
-    if not first:
-        plain = Grower(ground, plain=True).tree(pool)
-        leads = int(np.diff([*ways.starts, len(ways.sees)]).max())
-        least = huffman_length(pool.weights, leads) * float(ways.effort.min())
-        best = _effort(plain, ground) <= least + 1e-9
-        if best or len(weights) > AHEAD_KEY:
-            return plain, best
-    grower = Grower(ground)
-    return grower.tree(pool, tuple(first)), grower.exact
-
-
-class Grower:
-    """Grows a tree; `exact` turns False once a part of it is not proved.
-
-    Args:
-        ground: The divisions.
-        plain: Whether to take the best gain per effort at each step, without looking further.
+        matrix: The compiled key.
+        ground: Its divisions.
+        danger: Tells dangerous taxa from the rest first; None does not.
+        short: Whether few couplets are wanted rather than little effort.
+        tick: Called now and then with (0, 1); is where a stop is heard.
     """
 
-    def __init__(self, ground: Ground, *, plain: bool = False) -> None:
+    def __init__(
+        self,
+        matrix: Matrix,
+        ground: Ground,
+        danger: DangerFirst | None,
+        *,
+        short: bool,
+        tick: Tick,
+    ) -> None:
+        self.matrix = matrix
         self.ground = ground
-        self._plain = plain
-        self.exact = True
-        self.rare = RARE / len(ground.spread)
-        self._total = STEPS if ground.clean else MESSY_STEPS
-        self._left = POOL_STEPS
-        self._known: dict[tuple[object, ...], tuple[float, int]] = {}
-        leads = np.diff([*ground.splits.starts, len(ground.splits.sees)])
-        self._best_rate = float((np.log2(leads) / ground.splits.effort).max())
+        self._short = short
+        self._growers = [
+            Grower(ground, thrift=thrift, danger=danger, tick=tick) for thrift in THRIFTS
+        ]
+        if not short and len(matrix.taxa) <= AHEAD_KEY:
+            self._growers.append(Grower(ground, danger=danger, tick=tick))
+        self._growers.append(Grower(ground, plain=True, danger=danger, tick=tick))
 
-    def tree(self, pool: Pool, first: tuple[int, ...] = (), depth: int = 0) -> Tree:
-        """The tree over `pool`; `first` are characters to ask before choosing freely."""
-        if len(pool.rows) == 1 or depth >= DEEPEST or pool.weight < self.rare:
-            return pool.leaf()
-        worth = self.ground.worth(pool)
-        division, rest = self._opening(worth, first)
-        if division is None:
-            if worth.max() <= GAIN:
-                return pool.leaf()
-            division = self._choice(pool, worth, depth)
-        branches = self.ground.divide(pool, division)
-        below = tuple((branch, self.tree(part, rest, depth + 1)) for branch, part in branches)
-        return Node(division, below)
+    def tree(self, pool: Pool, first: tuple[int, ...] = ()) -> Tree:
+        """The tree over `pool` that suits the aim best."""
+        grown = [grower.tree(pool, first) for grower in self._growers]
+        return min(grown, key=self._length if self._short else self._effort)
 
-    def _opening(
-        self, worth: Weights, first: tuple[int, ...]
-    ) -> tuple[int | None, tuple[int, ...]]:
-        """The best division by the next prescribed character that divides anything."""
-        for place, character in enumerate(first):
-            own = np.flatnonzero(self.ground.splits.character == character)
-            if len(own) and worth[own].max() > GAIN:
-                self.exact = False
-                return int(own[np.argmax(worth[own])]), first[place + 1 :]
-        return None, ()
+    def _effort(self, tree: Tree) -> float:
+        return effort_of(tree, self.ground)
 
-    def _choice(self, pool: Pool, worth: Weights, depth: int) -> int:
-        taxa = len(self.ground.spread)
-        if self._plain or len(pool.rows) == 2:
-            return int(np.argmax(worth))
-        if taxa <= EXACT_KEY:
-            messy = bool(self.ground.fuzzy[pool.rows].any())
-            if len(pool.rows) <= (MESSY if messy else EXACT):
-                found = self._exactly(pool, worth)
-                if found is not None:
-                    return found
-            if not messy and depth < ROLLED:
-                self.exact = False
-                return self._rolled(pool, worth, depth)
-        self.exact = False
-        return self._ahead(pool, worth)
-
-    def _rolled(self, pool: Pool, worth: Weights, depth: int) -> int:
-        """The best of the likeliest divisions when each is grown to the end."""
-
-        def total(division: int) -> float:
-            own = float(self.ground.splits.effort[division]) * pool.weight
-            parts = [part for _, part in self.ground.divide(pool, division)]
-            return own + sum(_effort(self.tree(p, (), depth + 1), self.ground) for p in parts)
-
-        return min(self._likeliest(worth), key=total)
-
-    def _likeliest(self, worth: Weights) -> list[int]:
-        ranked = np.argsort(-worth, kind="stable")[:AHEAD]
-        return [int(d) for d in ranked if worth[d] > GAIN]
-
-    def _ahead(self, pool: Pool, worth: Weights) -> int:
-        return min(self._likeliest(worth), key=lambda d: self._one_step(pool, d))
-
-    def _one_step(self, pool: Pool, division: int) -> float:
-        """Effort of a division and a guess at what is left after it."""
-        total = float(self.ground.splits.effort[division]) * pool.weight
-        for _, part in self.ground.divide(pool, division):
-            if len(part.rows) > 1:
-                total += self._guess(part)
-        return total
-
-    def _guess(self, pool: Pool) -> float:
-        """Bits left over the best rate to be had at once."""
-        left = entropy_bits(pool.weights / pool.weight)
-        return pool.weight * left / max(float(self.ground.worth(pool).max()), GAIN)
-
-    def _exactly(self, pool: Pool, worth: Weights) -> int | None:
-        """The best division, or None when the search had to give up."""
-        if self._total <= 0:
-            return None
-        self._left = POOL_STEPS
-        _, division = self._least(pool, worth, np.inf)
-        self._total -= POOL_STEPS - self._left
-        return division if division >= 0 and self._left > 0 else None
-
-    def _least(self, pool: Pool, worth: Weights, limit: float) -> tuple[float, int]:
-        """Least effort to finish `pool`, and the division that gives it (-1 is none)."""
-        if pool.weight < self.rare:
-            return 0.0, -1
-        name = _name(pool)
-        if name in self._known:
-            return self._known[name]
-        best, chosen = np.inf, -1
-        floors = self._floors(pool, worth)
-        for division in np.argsort(floors, kind="stable"):
-            if self._left <= 0 or floors[division] >= min(best, limit):
-                break
-            total = self._with(pool, int(division), min(best, limit))
-            if total < best - 1e-12:
-                best, chosen = total, int(division)
-        if chosen < 0 and worth.max() <= GAIN:
-            best = 0.0
-        if best < limit and self._left > 0:
-            self._known[name] = (best, chosen)
-        return best, chosen
-
-    def _with(self, pool: Pool, division: int, limit: float) -> float:
-        """Effort with `division` first; infinite as soon as `limit` is passed."""
-        self._left -= 1
-        total = float(self.ground.splits.effort[division]) * pool.weight
-        parts = [p for _, p in self.ground.divide(pool, division) if len(p.rows) > 1]
-        floors = [self._floor(part) for part in parts]
-        ahead = sum(floors)
-        for part, floor in zip(parts, floors, strict=True):
-            if total + ahead >= limit:
-                return float(np.inf)
-            ahead -= floor
-            total += self._least(part, self.ground.worth(part), limit - total - ahead)[0]
-        return total
-
-    def _floors(self, pool: Pool, worth: Weights) -> Weights:
-        """No tree that starts with a division costs less; infinite where it divides nothing."""
-        effort = self.ground.splits.effort
-        left = entropy_bits(pool.weights / pool.weight) - worth * effort
-        floors = pool.weight * (effort + np.maximum(left, 0.0) / self._best_rate)
-        return np.where(worth > GAIN, floors, np.inf)
-
-    def _floor(self, pool: Pool) -> float:
-        """No tree over `pool` costs less: bits left over the best rate of any division."""
-        if pool.asked and self.ground.worth(pool).max() <= GAIN:
-            return 0.0
-        return pool.weight * entropy_bits(pool.weights / pool.weight) / self._best_rate
+    def _length(self, tree: Tree) -> tuple[int, float]:
+        return len(couplets_of(tree, self.ground.splits, self.matrix.key)), self._effort(tree)
 
 
-def _name(pool: Pool) -> tuple[object, ...]:
-    return (tuple(pool.rows.tolist()), tuple(np.round(pool.weights, 9)), pool.asked)
-
-
-def _effort(tree: Tree, ground: Ground) -> float:
-    """Effort spent below the root of `tree`, weighted by how many come that way."""
-    if isinstance(tree, Leaf):
-        return 0.0
-    below = sum(_effort(part, ground) for _, part in tree.branches)
-    return float(ground.splits.effort[tree.division]) * _weight(tree) + below
-
-
-def _weight(tree: Tree) -> float:
-    if isinstance(tree, Leaf):
-        return sum(tree.weights)
-    return sum(_weight(part) for _, part in tree.branches)
-
-
-def _leaves(tree: Tree) -> list[Leaf]:
-    if isinstance(tree, Leaf):
-        return [tree]
-    return [leaf for _, below in tree.branches for leaf in _leaves(below)]
+def _below_opening(field: Field, share: Weights, keep: int) -> Built:
+    """Couplets grown below each way out of the opening that the author keeps."""
+    matrix, ways = field.matrix, field.ground.splits
+    opening = kept(matrix.key.couplets, keep)
+    taken = {couplet.id for couplet in opening}
+    grown: dict[str, Below] = {}
+    for stub in stubs(matrix, opening, share):
+        tree = field.tree(Pool(stub.rows, stub.weights, stub.asked))
+        below = couplets_of(tree, ways, matrix.key, taken=taken)
+        taken |= {couplet.id for couplet in below}
+        grown[stub.to] = Below(tree, below)
+    couplets = spliced(matrix.key, opening, grown)
+    ends = {lead.taxa for couplet in couplets for lead in couplet.leads if len(lead.taxa) > 1}
+    reached = reachable(couplets)[couplets[0].id]
+    return Built(
+        couplets=couplets,
+        cost=couplet_cost(matrix, couplets, share),
+        exact=False,
+        together=tuple(sorted(ends)),
+        missing=tuple(taxon for taxon in matrix.taxa if taxon not in reached),
+    )

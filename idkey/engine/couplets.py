@@ -1,25 +1,44 @@
 """A grown tree as couplets, and couplets as printed lines."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from idkey.engine.splits import Splits
 from idkey.engine.tree import Leaf, Node, Tree
 from idkey.model.couplet import Couplet, Lead, Sees
 from idkey.model.key import Key
 
+_Shape = tuple[object, ...]
 
-def couplets_of(tree: Tree, ways: Splits, key: Key) -> tuple[Couplet, ...]:
+
+def couplets_of(
+    tree: Tree, ways: Splits, key: Key, *, taken: Collection[str] = ()
+) -> tuple[Couplet, ...]:
     """The tree as numbered couplets, in the order of a walk that takes the first lead first.
 
     Args:
         tree: The tree.
         ways: The divisions its numbers stand for.
         key: The key, for words.
+        taken: Numbers that others have already; counting goes on behind the largest.
     """
     if isinstance(tree, Leaf):
         return ()
-    numbers = {id(node): str(place) for place, node in enumerate(_nodes(tree), start=1)}
-    return tuple(_couplet(node, numbers, ways, key) for node in _nodes(tree))
+    start = 1 + max((int(name) for name in taken if name.isdecimal()), default=0)
+    shapes = {id(node): _shape(node) for node in _nodes(tree)}
+    alike: dict[_Shape, Node] = {}
+    for node in _nodes(tree):
+        alike.setdefault(shapes[id(node)], node)
+    places = {shape: str(place) for place, shape in enumerate(alike, start=start)}
+    numbers = {name: places[shape] for name, shape in shapes.items()}
+    return tuple(_couplet(node, numbers, ways, key) for node in alike.values())
+
+
+def _shape(tree: Tree) -> _Shape:
+    """What a part of the tree asks and ends in; parts that are alike share their couplets."""
+    here = _settled(tree)
+    if isinstance(here, Leaf):
+        return here.rows
+    return (here.division, tuple((branch, _shape(below)) for branch, below in here.branches))
 
 
 def _nodes(tree: Tree) -> Iterator[Node]:

@@ -26,6 +26,7 @@ class Splits:
         share: P(branch | taxon), shape (taxa, branches), float32; a division's branches sum to 1
             for scored taxa and are 0 for unscored ones.
         known: Whether a taxon is scored for a division, shape (taxa, divisions).
+        lacking: Whether a taxon has no such part, shape (taxa, divisions).
         starts: First branch of each division, shape (divisions,).
         effort: Trouble of each division, shape (divisions,).
         sees: What each branch stands for.
@@ -34,6 +35,7 @@ class Splits:
 
     share: Single
     known: NDArray[np.bool_]
+    lacking: NDArray[np.bool_]
     starts: NDArray[np.intp]
     effort: NDArray[np.float64]
     sees: tuple[Sees, ...]
@@ -61,7 +63,7 @@ def splits(matrix: Matrix, *, many_leads: bool = True, dead: bool = False) -> Sp
         many_leads: One lead per state; otherwise two leads, one state or step against the rest.
         dead: Whether characters that only a dead animal shows may be used.
     """
-    pure = _pure(matrix)
+    pure = pure_shares(matrix)
     found: list[_Division] = []
     for number, character in enumerate(matrix.key.characters):
         if not _printable(matrix, character, dead=dead):
@@ -83,6 +85,7 @@ def splits(matrix: Matrix, *, many_leads: bool = True, dead: bool = False) -> Sp
     return Splits(
         share=np.where(np.repeat(known, widths, axis=1), share, np.float32(0)),
         known=known,
+        lacking=np.column_stack([matrix.absent[:, d.number] for d in found]),
         starts=np.concatenate([[0], np.cumsum(widths)[:-1]]).astype(np.intp),
         effort=np.array([d.effort for d in found]),
         sees=tuple(s for d in found for s in d.sees),
@@ -98,7 +101,7 @@ def _printable(matrix: Matrix, character: Character, *, dead: bool) -> bool:
     return dead or any(look.value != "dead" for look in character.looks)
 
 
-def _pure(matrix: Matrix) -> Single:
+def pure_shares(matrix: Matrix) -> Single:
     """P(state | taxon) without slips: possible states in the ratios of the compiled table.
 
     Slips are left out by keeping only what a taxon can show.
@@ -140,11 +143,9 @@ def _cuts(
     if len(middles) > CUTS:
         middles = middles[np.linspace(0, len(middles) - 1, CUTS).astype(int)]
     cuts = np.array([_round(float(x), character.kind) for x in middles])
-    deep, taxa = bells.share.shape
     if not len(cuts):
         return []
-    risen = shares_below(bells.low.ravel(), bells.high.ravel(), bells.sd.ravel(), cuts)
-    below = (bells.share[:, :, None] * risen.reshape(deep, taxa, -1)).sum(axis=0)
+    below = below_cuts(matrix, number, cuts)
     below = np.where(below < FAINT_SHARE, 0.0, np.where(below > 1 - FAINT_SHARE, 1.0, below))
     below[~there] = 0.5
     found: list[tuple[tuple[Sees, ...], Single]] = []
@@ -155,6 +156,14 @@ def _cuts(
         )
         found.append((sees, _two(below[:, place])))
     return found
+
+
+def below_cuts(matrix: Matrix, number: int, cuts: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Share of each taxon's range below each threshold, shape (taxa, thresholds)."""
+    bells = matrix.numbers[number]
+    deep, taxa = bells.share.shape
+    risen = shares_below(bells.low.ravel(), bells.high.ravel(), bells.sd.ravel(), cuts)
+    return np.asarray((bells.share[:, :, None] * risen.reshape(deep, taxa, -1)).sum(axis=0))
 
 
 def _two(below: NDArray[np.float64]) -> Single:

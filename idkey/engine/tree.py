@@ -62,12 +62,20 @@ class Ground:
         self.fuzzy = (self.spread > 1e-6) | ~splits.known
         self._known = splits.known.astype(np.float32)
         self.clean = not self.fuzzy.any()
+        self._lacks = bool(splits.lacking.any())
 
     def worth(self, pool: Pool) -> Weights:
         """Bits each division gains per effort; zero where asking again would prove nothing.
 
-        Unscored taxa gain nothing: they go down every branch.
+        Unscored taxa gain nothing: they go down every branch. Nor does what one of the taxa has
+        no part for: nobody could answer it.
         """
+        gained = self._worth(pool)
+        if self._lacks:
+            gained[self.splits.lacking[pool.rows].any(axis=0)] = 0.0
+        return gained
+
+    def _worth(self, pool: Pool) -> Weights:
         weight = (pool.weights / pool.weight).astype(np.float32)
         whole = len(pool.rows) == len(self.spread)
         table = self.splits.share if whole else self.splits.share[pool.rows]
@@ -84,6 +92,15 @@ class Ground:
             if self.fuzzy[np.ix_(pool.rows, same)].any():
                 gain[same] = 0.0
         return np.asarray(gain / self.splits.effort)
+
+    def copies(self, pool: Pool) -> Weights:
+        """On how many branches of each division a taxon of `pool` goes on, on average."""
+        splits = self.splits
+        goes = splits.share[pool.rows] > 0
+        widths = np.diff([*splits.starts, len(splits.sees)])
+        lost = np.repeat(~splits.known[pool.rows], widths, axis=1) & goes.any(axis=0)
+        number = np.add.reduceat((goes | lost).sum(axis=0), splits.starts)
+        return np.asarray(np.maximum(number / len(pool.rows), 1.0))
 
     def divide(self, pool: Pool, division: int) -> list[tuple[int, Pool]]:
         """The branches of a division that some scored taxon takes, with the taxa on them."""
@@ -150,3 +167,10 @@ def cost(tree: Tree, splits: Splits, weights: Weights) -> Cost:
         bound=bound,
         leaves=leaves,
     )
+
+
+def leaves(tree: Tree) -> list[Leaf]:
+    """The ends of a tree."""
+    if isinstance(tree, Leaf):
+        return [tree]
+    return [leaf for _, below in tree.branches for leaf in leaves(below)]

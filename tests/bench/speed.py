@@ -13,10 +13,10 @@ import numpy as np
 from sklearn.tree import DecisionTreeClassifier
 
 from idkey.engine.assess import assess
-from idkey.engine.build import grow
 from idkey.engine.entropy import huffman_length
 from idkey.engine.evidence import evidence
 from idkey.engine.gaps import Layout
+from idkey.engine.grower import grow
 from idkey.engine.matrix import Cells, Matrix, assembled
 from idkey.engine.questions import gains, questions
 from idkey.engine.splits import Splits
@@ -156,6 +156,7 @@ def clean_splits(
     ways = Splits(
         share=share,
         known=np.ones((taxa, characters), bool),
+        lacking=np.zeros((taxa, characters), bool),
         starts=np.arange(characters, dtype=np.intp) * leads,
         effort=np.ones(characters),
         sees=sees,

@@ -9,10 +9,10 @@ import pytest
 from scipy import stats
 from sklearn.metrics import mutual_info_score
 
-from idkey.engine.build import grow
 from idkey.engine.compile import compile_key
 from idkey.engine.diagnosis import diagnosis, smallest_cover
 from idkey.engine.entropy import entropy_bits, information_bits
+from idkey.engine.grower import grow
 from idkey.engine.intervals import animals_to_examine, most_wrong, unseen_chance, wilson
 from idkey.engine.likeness import gower
 from idkey.engine.questions import gains
@@ -257,6 +257,7 @@ def divisions(
     return Splits(
         share=share,
         known=np.ones((members, len(rows)), bool),
+        lacking=np.zeros((members, len(rows)), bool),
         sees=sees,
         starts=2 * np.arange(len(rows)),
         character=np.arange(len(rows)),

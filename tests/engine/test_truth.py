@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from sklearn.tree import DecisionTreeClassifier
 
-from idkey.engine.build import grow
 from idkey.engine.compile import compile_key
+from idkey.engine.grower import grow
 from idkey.engine.questions import gains
 from idkey.engine.simulate import animal
 from idkey.engine.splits import Splits
@@ -98,6 +98,7 @@ def test_a_built_key_is_no_longer_than_the_tree_of_scikit_learn(seed: int):
     ways = Splits(
         share=share,
         known=np.ones((taxa, characters), bool),
+        lacking=np.zeros((taxa, characters), bool),
         starts=2 * np.arange(characters),
         effort=np.ones(characters),
         sees=sees,
