@@ -4,6 +4,7 @@ import uuid
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 
+from idkey.app.bench.place import Place
 from idkey.app.bench.session import Session
 from idkey.app.bench.trail import Trails
 from idkey.app.parts.reasoner import Reasoner, unread
@@ -52,9 +53,19 @@ class CaseShelf:
         """The sessions that are kept, in no order."""
         return tuple(self._standing.values())
 
-    def standing_one(self, case_id: str) -> Session | None:
-        """The session of a case if it is kept here."""
-        return self._standing.get(case_id)
+    def standing_one(self, case_id: str, *, here: Session) -> Session | None:
+        """The session of a case if it is the one on the bench, `here`, or kept beside it."""
+        return here if case_id == here.case.id else self._standing.get(case_id)
+
+    def tray(self, here: Session) -> tuple[Session, ...]:
+        """The sessions of the tray of `here`, in order; those that cannot be had are left out."""
+        found = (here if c == here.case.id else self.known(c) for c in here.open)
+        return tuple(session for session in found if session is not None)
+
+    def waiting(self, here: Session) -> Session | None:
+        """The first session that is still to be reasoned over: `here`, then those of its tray."""
+        beside = (self.standing_one(case_id, here=here) for case_id in here.open)
+        return next((one for one in (here, *beside) if one is not None and one.thinking), None)
 
     def drop(self, case_id: str) -> None:
         """Forget a session; its case stays in the record book."""
@@ -73,6 +84,22 @@ class CaseShelf:
         stored = self._store.case(case_id)
         self._took_up(stored)
         return self.trails.taken_up(self.of(stored.case), stored)
+
+    def resumed(self, place: Place, *, by: str) -> Session:
+        """The session a person was at, with its tray; cases that cannot be had are left out."""
+        tray = []
+        for left in place.tray:
+            session = self.known(left.case)
+            if session is not None:
+                asked = left.asked if left.asked in session.key.character else ""
+                self.put(replace(session, asked=asked, mode=left.mode))
+                tray.append(left.case)
+        if place.case in tray:
+            session = self.session(place.case)
+        else:
+            session = self.fresh(place.key, case_id=place.case, by=by)
+            tray.append(session.case.id)
+        return replace(session, open=tuple(tray))
 
     def known(self, case_id: str) -> Session | None:
         """The session of a case, or None when it cannot be had."""

@@ -2,13 +2,16 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from html import escape
 
 from PySide6.QtCore import QModelIndex, QPoint, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QListView, QMenu, QPushButton, QVBoxLayout
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QVBoxLayout
 
-from idkey.app.bench.ledger_delegate import LedgerDelegate, LedgerRow
+from idkey.app.bench.ledger_delegate import LedgerRow
+from idkey.app.bench.ledger_list import LedgerList
 from idkey.app.bench.session import Session
+from idkey.app.parts.arrivals import Arrivals
 from idkey.app.parts.captions import button, caption, key_text
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
@@ -31,26 +34,6 @@ class _Entry:
     effect: Effect | None
 
 
-class LedgerList(QListView):
-    """The strip itself; Enter corrects, Delete withdraws.
-
-    Signals:
-        withdrawn(index: QModelIndex): The person wants that finding gone.
-    """
-
-    withdrawn = Signal(QModelIndex)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Enter and Delete act on the current finding."""
-        here, key = self.currentIndex(), event.key()
-        if here.isValid() and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.activated.emit(here)
-        elif here.isValid() and key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
-            self.withdrawn.emit(here)
-        else:
-            super().keyPressEvent(event)
-
-
 class LedgerView(QFrame):
     """Findings side by side, in the order made or by what they changed.
 
@@ -62,12 +45,20 @@ class LedgerView(QFrame):
         withdrawn(character: str): The person takes a finding back.
         undo_asked(): Take back the last step.
         redo_asked(): Do it again.
+        pictures_asked(character: str): The person wants to see its pictures, or to add one.
+        adding_asked(character: str): The person wants to add a picture from a file.
+        pasted(character: str): The person pastes a picture onto the finding.
+        arrived(character: str, what: object): Pictures, as `Arrivals`, were dropped on it.
     """
 
     asked = Signal(str)
     withdrawn = Signal(str)
     undo_asked = Signal()
     redo_asked = Signal()
+    pictures_asked = Signal(str)
+    adding_asked = Signal(str)
+    pasted = Signal(str)
+    arrived = Signal(str, object)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -79,7 +70,7 @@ class LedgerView(QFrame):
             {
                 int(role.DisplayRole): lambda row: row.name,
                 int(role.AccessibleTextRole): lambda row: row.spoken,
-                int(role.ToolTipRole): lambda row: f"<p>{row.spoken}</p>",
+                int(role.ToolTipRole): lambda row: f"<p>{escape(row.spoken)}</p>",
             },
             parent=self,
         )
@@ -93,6 +84,7 @@ class LedgerView(QFrame):
             entries.sort(key=_weight, reverse=True)
         grown = len(entries) > len(self.rows.rows)
         self.rows.replace(tuple(self._row(session, entry) for entry in entries))
+        self.list.scheduleDelayedItemsLayout()  # a card with a picture is wider
         self._empty.setVisible(not entries)
         self.list.setVisible(bool(entries))
         self._undo.setEnabled(session.undoable)
@@ -107,19 +99,15 @@ class LedgerView(QFrame):
         self._on_order_chosen(Order.EFFECT)
 
     def _build(self) -> None:
-        self.list = LedgerList()
+        self.list = LedgerList(self._desk)
         self.list.setModel(self.rows)
-        self.list.setItemDelegate(LedgerDelegate(self._desk))
         self.list.setAccessibleName(self.tr("Ledger of findings"))
-        self.list.setFlow(QListView.Flow.LeftToRight)
-        self.list.setHorizontalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.list.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setMouseTracking(True)
-        self.list.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.thumbs = self.list.thumbs
+        self.thumbs.arrived.connect(self.list.viewport().update)
         self._empty = caption(
             self.tr(
                 "Nothing looked at yet. What you note appears here, with what it changed; "
-                "Enter corrects it, Delete takes it back."
+                "Enter corrects it, Delete takes it back, P adds a picture of it."
             ),
             "soft",
         )
@@ -137,6 +125,9 @@ class LedgerView(QFrame):
         self.list.activated.connect(self._on_list_activated)
         self.list.withdrawn.connect(self._on_list_withdrawn)
         self.list.customContextMenuRequested.connect(self._on_list_menu_requested)
+        self.list.pictures_asked.connect(self._on_list_pictures_asked)
+        self.list.pasted.connect(self._on_list_pasted)
+        self.list.arrived.connect(self._on_list_arrived)
         self._order.chosen.connect(self._on_order_chosen)
         self._undo.clicked.connect(self._on_undo_clicked)
         self._redo.clicked.connect(self._on_redo_clicked)
@@ -168,7 +159,9 @@ class LedgerView(QFrame):
         key, finding, language = session.key, entry.finding, self._desk.language
         known = key.character.get(finding.character)
         effect = "" if entry.effect is None else effect_words(key, entry.effect, language)
-        spoken = f"{finding_words(key, finding, language)}. {effect} {finding.note}".strip()
+        shown = self.tr("%n picture(s)", "", len(finding.pictures)) if finding.pictures else ""
+        said = (f"{finding_words(key, finding, language)}.", effect, finding.note, shown)
+        spoken = " ".join(part for part in said if part)
         against = any(
             conflict.finding.character == finding.character
             for candidate in session.reasoned.assessment.standing[:1]
@@ -184,6 +177,7 @@ class LedgerView(QFrame):
             noted=bool(finding.note),
             against=against,
             spoken=spoken,
+            pictures=finding.pictures,
         )
 
     def _effect(self, finding: Finding, effect: Effect | None) -> str:
@@ -211,20 +205,43 @@ class LedgerView(QFrame):
     def _on_list_menu_requested(self, place: QPoint) -> None:
         index = self.list.indexAt(place)
         if index.isValid():
-            character = index.data(ROW_ROLE).character
-            menu = QMenu(self)
-            menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-            correct = menu.addAction(self.tr("Correct"))
-            withdraw = menu.addAction(self.tr("Withdraw"))
-            correct.setData((self.asked, character))
-            withdraw.setData((self.withdrawn, character))
-            menu.triggered.connect(self._on_menu_triggered)
-            menu.popup(self.list.viewport().mapToGlobal(place))
+            self.menu(index).popup(self.list.viewport().mapToGlobal(place))
+
+    def menu(self, index: QModelIndex) -> QMenu:
+        """What can be done with a finding; it deletes itself once it was closed."""
+        row: LedgerRow = index.data(ROW_ROLE)
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        offers = [
+            (self.tr("Correct"), "Return", self.asked),
+            (self.tr("Withdraw"), "Del", self.withdrawn),
+            (self.tr("Add a picture …"), "" if row.pictures else "P", self.adding_asked),
+            (self.tr("Paste a picture"), "Ctrl+V", self.pasted),
+        ]
+        if row.pictures:
+            offers.append((self.tr("Show the pictures"), "P", self.pictures_asked))
+        for text, key, signal in offers:
+            action = menu.addAction(f"{text}\t{key_text(key)}" if key else text)
+            action.setData((signal, row.character))
+        menu.triggered.connect(self._on_menu_triggered)
+        return menu
 
     @Slot(object)
-    def _on_menu_triggered(self, action: object) -> None:
-        signal, character = action.data()  # type: ignore[attr-defined]
+    def _on_menu_triggered(self, action: QAction) -> None:
+        signal, character = action.data()
         signal.emit(character)
+
+    @Slot(QModelIndex)
+    def _on_list_pictures_asked(self, index: QModelIndex) -> None:
+        self.pictures_asked.emit(index.data(ROW_ROLE).character)
+
+    @Slot(QModelIndex)
+    def _on_list_pasted(self, index: QModelIndex) -> None:
+        self.pasted.emit(index.data(ROW_ROLE).character)
+
+    @Slot(QModelIndex, object)
+    def _on_list_arrived(self, index: QModelIndex, what: Arrivals) -> None:
+        self.arrived.emit(index.data(ROW_ROLE).character, what)
 
     @Slot(object)
     def _on_order_chosen(self, order: Order) -> None:

@@ -1,5 +1,6 @@
 """The one thing on the bench that changes."""
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal, Slot
@@ -7,6 +8,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.bench.case_shelf import CaseShelf
 from idkey.app.bench.place import kept_place, place_of
 from idkey.app.bench.session import Mode, Session
+from idkey.app.bench.steps import bared, illustrated, observed
 from idkey.app.bench.thinker import Thinker
 from idkey.app.parts.keeper import Keeper
 from idkey.app.parts.key_library import KeyLibrary
@@ -34,20 +36,17 @@ class BenchState(QObject):
     Signals:
         changed(session: Session): After each step that made a difference, and when reasoning
             that takes longer than a frame has arrived.
-        failed(error: object): A case cannot be reasoned over.
     """
 
     changed = Signal(object)
-    failed = Signal(object)
 
     def __init__(self, keys: KeyLibrary, keeper: Keeper, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.keys = keys
         self.keeper = keeper
         self.reasoner = Reasoner()
-        self._thinker = Thinker(self.reasoner, self)
-        self._thinker.thought.connect(self._on_thought)
-        self._thinker.failed.connect(self._on_failed)
+        self.thinker = Thinker(self.reasoner, self)
+        self.thinker.thought.connect(self._on_thought)
         self._owed: dict[str, Case] = {}
         """Cases that were saved before their verdict was known."""
         self._shelf = CaseShelf(keys, keeper.store, self.reasoner, took_up=keeper.took_up)
@@ -57,14 +56,11 @@ class BenchState(QObject):
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
-        self._thinker.close()
+        self.thinker.close()
 
     def tray(self) -> tuple[Session, ...]:
         """The sessions of the open cases, in the order of the tray."""
-        here = self.session
-        others = ((case_id, self._shelf.known(case_id)) for case_id in here.open)
-        found = (here if case_id == here.case.id else other for case_id, other in others)
-        return tuple(session for session in found if session is not None)
+        return self._shelf.tray(self.session)
 
     def new_case(self, key: str = "") -> None:
         """Put an empty case on the bench, beside those in the tray."""
@@ -116,19 +112,7 @@ class BenchState(QObject):
     def resume(self) -> None:
         """Go back to the case, the question and the tray of the last time."""
         place = kept_place(self.keeper.setting(PLACE))
-        tray = []
-        for left in place.tray:
-            session = self._shelf.known(left.case)
-            if session is not None:
-                asked = left.asked if left.asked in session.key.character else ""
-                self._shelf.put(replace(session, asked=asked, mode=left.mode))
-                tray.append(left.case)
-        if place.case in tray:
-            session = self._shelf.session(place.case)
-        else:
-            session = self._shelf.fresh(place.key, case_id=place.case, by=self._initials)
-            tray.append(session.case.id)
-        self._show(replace(session, open=tuple(tray)))
+        self._show(self._shelf.resumed(place, by=self._initials))
 
     def type_label(self, text: str) -> None:
         """Note what is being typed on the tag, before it is confirmed."""
@@ -160,11 +144,20 @@ class BenchState(QObject):
             return
         now = self.keeper.store.now()
         self.draft(f"answer/{finding.character}", "")
-        self._move(case.observe(replace(finding, at=now, by=case.by)), asked="")
+        self._move(observed(case, replace(finding, at=now, by=case.by)), asked="")
 
     def withdraw(self, character: str) -> None:
         """Take a finding back."""
         self._move(self.session.case.withdraw(character))
+
+    def add_pictures(self, case_id: str, character: str, pictures: tuple[str, ...]) -> None:
+        """Say that pictures, by id, show a finding of a case, which need not be on the bench."""
+        self._illustrate(case_id, lambda case: illustrated(case, character, pictures))
+
+    def drop_picture(self, character: str, picture: str) -> None:
+        """Say that a picture does not show a finding; the file stays for undo."""
+        here = self.session.case.id
+        self._illustrate(here, lambda case: bared(case, character, picture))
 
     def want(self, aim: Aim) -> None:
         """Say what the person needs to know."""
@@ -246,6 +239,19 @@ class BenchState(QObject):
         self._save(session)
         self._show(session)
 
+    def _illustrate(self, case_id: str, change: Callable[[Case], Case]) -> None:
+        session = self._shelf.known(case_id)
+        if session is not None and change(session.case) != session.case:
+            session = self._shelf.judged(session.moved(change(session.case)))
+            self._save(session)
+            self._keep(session)
+
+    def _keep(self, session: Session) -> None:
+        """Keep a session that changed, on the bench or behind it."""
+        if session.case.id in self.session.open:
+            self._shelf.put(session)
+        self._show(session if session.case.id == self.session.case.id else self.session)
+
     def _save(self, session: Session) -> None:
         if session.thinking:
             self._owed[session.case.id] = session.case
@@ -254,19 +260,14 @@ class BenchState(QObject):
 
     @Slot(object)
     def _on_thought(self, reasoned: Reasoned) -> None:
-        case, here = reasoned.assessment.case, self.session.case.id
-        session = self.session if case.id == here else self._shelf.standing_one(case.id)
+        case = reasoned.assessment.case
+        session = self._shelf.standing_one(case.id, here=self.session)
         if session is None or session.case != case or not session.thinking:
             return
         session = replace(session, reasoned=reasoned, thinking=False)
         if self._owed.pop(case.id, None) == case:
             self._save(session)
-        self._shelf.put(session)
-        self._show(session if case.id == here else self.session)
-
-    @Slot(object)
-    def _on_failed(self, error: Exception) -> None:
-        self.failed.emit(error)
+        self._keep(session)
 
     def _put(self, session: Session) -> None:
         """Put another case on the bench; one that is blank leaves the tray."""
@@ -291,8 +292,6 @@ class BenchState(QObject):
 
     def _think(self) -> None:
         """Work out the case on the bench first, then the others of the tray."""
-        others = (self._shelf.standing_one(case_id) for case_id in self.session.open)
-        for session in (self.session, *others):
-            if session is not None and session.thinking:
-                self._thinker.think(session)
-                return
+        waiting = self._shelf.waiting(self.session)
+        if waiting is not None:
+            self.thinker.think(waiting)

@@ -139,3 +139,20 @@ def _exclaim(painter: QPainter, box: QRectF, colour: QColor, size: float = 1.0) 
     painter.drawEllipse(
         QPointF(x, box.y() + side * 0.78 * (0.92 if size < 1 else 1)), wide * 0.6, wide * 0.6
     )
+
+
+def draw_camera(painter: QPainter, box: QRectF, colour: QColor, ground: QColor) -> None:
+    """A camera with a plus: a picture can be added."""
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    x, y, side = box.x(), box.y(), box.width()
+    painter.setPen(QPen(colour, side * 0.09))
+    painter.setBrush(ground)
+    body = QRectF(x + side * 0.06, y + side * 0.3, side * 0.78, side * 0.54)
+    painter.drawRoundedRect(QRectF(x + side * 0.3, y + side * 0.18, side * 0.3, side * 0.2), 2, 2)
+    painter.drawRoundedRect(body, side * 0.1, side * 0.1)
+    painter.drawEllipse(body.center(), side * 0.14, side * 0.14)
+    middle, arm = QPointF(x + side * 0.84, y + side * 0.2), side * 0.15
+    painter.drawLine(middle - QPointF(arm, 0), middle + QPointF(arm, 0))
+    painter.drawLine(middle - QPointF(0, arm), middle + QPointF(0, arm))
+    painter.restore()

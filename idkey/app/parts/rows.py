@@ -3,7 +3,15 @@
 from collections.abc import Callable, Mapping
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QRect,
+    Qt,
+)
+from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
 
 T = TypeVar("T")
 
@@ -75,3 +83,8 @@ class RowsModel(QAbstractListModel, Generic[T]):
             return row
         show = self._roles.get(role)
         return None if show is None else show(row)
+
+
+def placed(option: QStyleOptionViewItem, rect: QRect) -> QRect:
+    """A part of a row, given as if text ran from the left, turned round where it does not."""
+    return QStyle.visualRect(option.direction, option.rect, rect)

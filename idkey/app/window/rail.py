@@ -13,7 +13,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QKeyEvent, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import (
     QFrame,
     QListView,
@@ -211,11 +211,20 @@ class Rail(QFrame):
         found = []
         for word, key, command in places:
             made = self._tool(word, word, key, command)
-            made.setFont(self._desk.theme.font(min(11, 1700 / self._desk.theme.scale)))
+            made.setFont(self._fitting(word))
             made.setStyleSheet("padding: 0px")
             made.setFixedHeight(self._desk.theme.px(28))
             found.append(made)
         return tuple(found)
+
+    def _fitting(self, word: str) -> QFont:
+        """The small font, or a smaller one where a word is too long for the rail."""
+        theme = self._desk.theme
+        font = theme.font(11)
+        room = min(theme.px(54), MOST_WIDTH - 10) - 4
+        while QFontMetrics(font).horizontalAdvance(word) > room and font.pixelSize() > 9:
+            font.setPixelSize(font.pixelSize() - 1)
+        return font
 
     def _spoken(self, row: TrayRow) -> str:
         label = row.label or self.tr("no label yet")

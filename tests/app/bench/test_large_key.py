@@ -69,7 +69,7 @@ def test_only_the_newest_answer_counts_and_cautions_stay_meanwhile(
     bench = BenchView(state, desk)
     qtbot.addWidget(bench)
     shown = []
-    state.changed.connect(lambda session: shown.append(bench.verdict.hazard.text))
+    state.changed.connect(lambda _: shown.append(bench.verdict.hazard.text))
     for number in range(4):
         answer(state, number)
     state.describe(Specimen(sex=Sex.MALE))
