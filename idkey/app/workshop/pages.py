@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
+from idkey.app.workshop.build_page import BuildPage
 from idkey.app.workshop.state import WorkshopState
 
 translate = QCoreApplication.translate
@@ -34,4 +35,5 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
     """All pages. A page with a method ``show_place(place)`` is told the place asked for."""
     return (
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
+        WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
     )

@@ -1,0 +1,179 @@
+"""Couplets built from the scores, beside the written ones; taken over in one step."""
+
+from dataclasses import replace
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
+
+from idkey.app.parts.captions import button, caption
+from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.jobs import Tick
+from idkey.app.parts.messages import message_for
+from idkey.app.parts.sheet import page_style
+from idkey.app.records.latest import Latest
+from idkey.app.workshop.build_options import BuildOptions
+from idkey.app.workshop.build_table import BuildTable
+from idkey.app.workshop.building import BuildResult, built, with_built
+from idkey.app.workshop.couplet_preview import preview_html
+from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.state import WorkshopState
+from idkey.report.printed_key import Layout
+
+
+class BuildPage(QWidget):
+    """Builds couplets, compares them, and takes them over.
+
+    Args:
+        state: The workshop.
+        desk: Look, drawings, language.
+    """
+
+    def __init__(self, state: WorkshopState, desk: Desk) -> None:
+        super().__init__()
+        self._state, self._desk = state, desk
+        self._latest = Latest(state.errands, self)
+        self.result: BuildResult | None = None
+        self.options = BuildOptions(desk.theme)
+        self.table = BuildTable(desk.language)
+        self.verdict = caption(rank="soft")
+        self.take = button(self.tr("Take these couplets over"), "main")
+        self.take.setAutoDefault(True)  # Enter presses it, outside a dialog too
+        self.preview = QTextBrowser()
+        self.preview.setOpenLinks(False)
+        self.preview.setAccessibleName(self.tr("The built couplets"))
+        self.preview.setFrameShape(QFrame.Shape.NoFrame)
+        self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
+        self._found = QWidget()
+        self._lay_out()
+        self.options.build.clicked.connect(self._on_build_clicked)
+        self.options.stop.clicked.connect(self._on_stop_clicked)
+        self.take.clicked.connect(self._on_take_clicked)
+        self._latest.answered.connect(self._on_built)
+        self._latest.failed.connect(self._on_failed)
+        state.changed.connect(self.show_editing)
+        if state.editing is not None:
+            self.show_editing(state.editing)
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is being built."""
+        return self._latest.busy
+
+    def close_work(self) -> None:
+        """Stop building."""
+        self._latest.drop()
+
+    def focus_first(self) -> None:
+        """Put the focus on the button that builds."""
+        self.options.build.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot(object)
+    def show_editing(self, editing: Editing) -> None:
+        """Follow the key: what may be kept, whether it can be built, whether the result fits."""
+        key = editing.key
+        if self.result is not None and self.result.key.id != key.id:
+            self.result = None
+        self.options.offer_opening(len(key.couplets))
+        sound = editing.sound or (editing.checking and not editing.problems)
+        self.options.build.setEnabled(sound and not self.busy)
+        errors = self.tr("Mend the errors of the key first: see the line at the foot.")
+        if not self.busy:
+            self.options.said.setText("" if sound else errors)
+        self._show_result(editing)
+
+    def _show_result(self, editing: Editing) -> None:
+        found = self.result
+        self._found.setVisible(found is not None)
+        if found is None:
+            return
+        fits = found.fits(editing.key)
+        taken = found.couplets == editing.key.couplets
+        self.take.setEnabled(fits and not taken)
+        if taken:
+            self.verdict.setText(
+                self.tr("These are the couplets of the key now; take back brings the others back.")
+            )
+        elif not fits:
+            self.verdict.setText(self.tr("The scores have changed since: build again."))
+        elif found.exact:
+            self.verdict.setText(self.tr("No couplets from these scores take less effort."))
+        else:
+            self.verdict.setText(
+                self.tr(
+                    "The best that was found; the words of the leads are made from the scores, "
+                    "so read them once."
+                )
+            )
+
+    def _lay_out(self) -> None:
+        found = QVBoxLayout(self._found)
+        found.setContentsMargins(0, 0, 0, 0)
+        found.setSpacing(10)
+        head = QHBoxLayout()
+        head.setSpacing(12)
+        head.addWidget(self.verdict, 1)
+        head.addWidget(self.take, 0, Qt.AlignmentFlag.AlignTop)
+        found.addWidget(self.table)
+        found.addLayout(head)
+        found.addWidget(self.preview, 1)
+        self._found.setProperty("pane", "clear")
+        left = QVBoxLayout()
+        left.addWidget(self.options)
+        left.addStretch(1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(4, 4, 4, 4)
+        row.setSpacing(14)
+        row.addWidget(scrolled(filled(left)), 2)
+        right = QVBoxLayout()
+        right.addWidget(self._found, 1)
+        row.addLayout(right, 3)
+
+    @Slot()
+    def _on_build_clicked(self) -> None:
+        editing = self._state.editing
+        if editing is None:
+            return
+        key, wish, store = editing.key, self.options.wish, self._state.store
+
+        def work(tick: Tick) -> BuildResult:  # on a pool thread
+            return built(key, wish, store, tick)
+
+        self.options.show_running(running=True)
+        self.options.said.setText(self.tr("Building …"))
+        self.options.stop.setFocus(Qt.FocusReason.OtherFocusReason)
+        self._latest.ask(work)
+
+    @Slot()
+    def _on_stop_clicked(self) -> None:
+        self._latest.drop()
+        self._end(self.tr("Stopped; nothing was changed."))
+
+    @Slot(object)
+    def _on_built(self, found: BuildResult) -> None:
+        self.result = found
+        self.table.show_result(found)
+        shown = replace(found.key, couplets=found.couplets)
+        desk = self._desk
+        html = preview_html(shown, Layout.BRACKETED, desk.language, px=desk.theme.px)
+        self.preview.setHtml(f"<body>{html}</body>")
+        self._end("")
+
+    @Slot(object)
+    def _on_failed(self, error: BaseException) -> None:
+        message = message_for(error)
+        self._end(f"{message.problem} {message.remedy}")
+
+    def _end(self, said: str) -> None:
+        self.options.show_running(running=False)
+        self.options.said.setText(said)
+        self.options.build.setFocus(Qt.FocusReason.OtherFocusReason)
+        if self._state.editing is not None:
+            self._show_result(self._state.editing)
+
+    @Slot()
+    def _on_take_clicked(self) -> None:
+        editing = self._state.editing
+        if editing is not None and self.result is not None:
+            words = self.tr("{n} built couplets").format(n=len(self.result.couplets))
+            self._state.change(with_built(editing.key, self.result), words)
