@@ -16,7 +16,7 @@ from idkey.figures.spider import body_plan as spider
 from idkey.figures.svg import Sheet, svg
 from idkey.figures.traits import Traits, traits_of_case, traits_of_specimen, traits_of_taxon
 from idkey.figures.turning import turned_knobs
-from idkey.model.case import Case
+from idkey.model.case import Case, Finding
 from idkey.model.character import Sex, Stage
 from idkey.model.key import Key
 from idkey.places import images_folder
@@ -111,6 +111,16 @@ def portrait_of_findings(key: Key, case: Case, *, view: View = DEFAULT_VIEW) -> 
     """
     specimen = (case.specimen.sex, case.specimen.stage)
     return _portrait(key, traits_of_case(key, case), specimen, "The animal as found", view)
+
+
+def findings_drawn(key: Key, case: Case) -> tuple[Finding, ...]:
+    """The findings that change the portrait, in the order they were made."""
+    if key.body_plan not in PLANS:
+        return ()
+    sources = _bound(key.body_plan).sources.values()
+    bound = {source.character for some in sources for source in some}
+    sure = traits_of_case(key, case).keys() & bound
+    return tuple(finding for finding in case.findings if finding.character in sure)
 
 
 def length_found(key: Key, case: Case) -> bool:

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 from idkey.app.bench.lineup_rows import LineupRow, RowKind
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_doubt, draw_hazard, draw_permit
-from idkey.app.parts.rows import ROW_ROLE
+from idkey.app.parts.rows import ROW_ROLE, placed
+from idkey.app.parts.theme import Theme
 from idkey.model.key import Key
 
 Index = QModelIndex | QPersistentModelIndex
@@ -18,6 +19,14 @@ Draw = Callable[[QPainter, QRectF, QColor, QColor], None]
 
 PORTRAIT = (104, 52)
 """Room for a portrait at 100 % text, in pixels."""
+
+
+def portrait_frame(row: QRect, width: int, theme: Theme) -> QRect:
+    """Where the portrait stands in a row of a line-up of that width; its scroll bar counts in."""
+    px = theme.px
+    wide = px(88 if width < px(300) else PORTRAIT[0])
+    high = min(px(PORTRAIT[1]), row.height() - px(8))
+    return QRect(row.left() + px(8), row.center().y() - high // 2, wide, high)
 
 
 class LineupDelegate(QStyledItemDelegate):
@@ -70,7 +79,8 @@ class LineupDelegate(QStyledItemDelegate):
 
     def _draw_fold(self, painter: QPainter, rect: QRect, row: LineupRow) -> None:
         px = self._theme.px
-        arrow = "▾" if row.unfolded else "▸"
+        shut = "◂" if self._theme.mirrored else "▸"
+        arrow = "▾" if row.unfolded else shut
         painter.setFont(self._theme.font(13, bold=True))
         painter.setPen(self._theme.colour("soft"))
         inner = rect.adjusted(px(12), 0, -px(12), 0)
@@ -94,23 +104,22 @@ class LineupDelegate(QStyledItemDelegate):
     ) -> None:
         px = self._theme.px
         gone = row.kind is RowKind.GONE
-        narrow = rect.width() < px(300)
-        room = QSize(px(88 if narrow else PORTRAIT[0]), min(px(PORTRAIT[1]), rect.height() - px(8)))
-        frame = QRect(rect.left() + px(8), rect.center().y() - room.height() // 2, 0, 0)
-        frame.setSize(room)
+        frame = portrait_frame(rect, option.widget.width(), self._theme)
+        room = frame.size()
         left = rect.left() + px(10)
         if self.key is not None and self.key.body_plan:
             ratio = option.widget.devicePixelRatioF()
             picture = self._desk.pictures.portrait(self.key, row.taxon, size=room, ratio=ratio)
-            self._draw_portrait(painter, frame, picture, faint=gone)
+            self._draw_portrait(painter, placed(option, frame), picture, faint=gone)
             left = frame.right() + px(10)
         inner = QRect(left, rect.top() + px(8), rect.right() - px(12) - left, rect.height())
-        self._draw_name(painter, inner, row)
+        end = placed(option, inner)
+        self._draw_name(painter, end, row)
         if gone:
-            self._draw_reason(painter, inner, row)
+            self._draw_reason(painter, end, row)
         else:
-            self._draw_support(painter, inner, row)
-            self._draw_marks(painter, inner.adjusted(0, px(38), 0, 0), row)
+            self._draw_support(painter, inner, row, option)
+            self._draw_marks(painter, inner.adjusted(0, px(38), 0, 0), row, option)
 
     def _draw_portrait(
         self, painter: QPainter, frame: QRect, picture: QPixmap | None, *, faint: bool
@@ -142,13 +151,16 @@ class LineupDelegate(QStyledItemDelegate):
             genus, _, rest = name.partition(" ")
             name = f"{genus[0]}. {rest}" if rest else name
         text = metrics.elidedText(name, Qt.TextElideMode.ElideRight, inner.width())
-        painter.drawText(inner.left(), inner.top() + metrics.ascent(), text)
+        painter.drawText(inner, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), text)
 
-    def _draw_support(self, painter: QPainter, inner: QRect, row: LineupRow) -> None:
+    def _draw_support(
+        self, painter: QPainter, inner: QRect, row: LineupRow, option: QStyleOptionViewItem
+    ) -> None:
         px, colour = self._theme.px, self._theme.colour
         number = px(48)
         top = inner.top() + px(22)
-        bar = QRectF(inner.left(), top + px(3), inner.width() - number, px(7))
+        whole = QRect(inner.left(), top + px(3), inner.width() - number, px(7))
+        bar = QRectF(placed(option, whole))
         painter.setPen(QPen(colour("outline"), 1))
         painter.setBrush(colour("surface"))
         painter.drawRoundedRect(bar, bar.height() / 2, bar.height() / 2)
@@ -156,15 +168,20 @@ class LineupDelegate(QStyledItemDelegate):
         if length >= 1:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour("accent"))
-            full = QRectF(bar.left(), bar.top(), max(length, bar.height()), bar.height())
-            painter.drawRoundedRect(full, bar.height() / 2, bar.height() / 2)
+            full = QRect(whole)
+            full.setWidth(max(round(length), whole.height()))
+            painter.drawRoundedRect(
+                QRectF(placed(option, full)), bar.height() / 2, bar.height() / 2
+            )
         painter.setFont(self._theme.font(12, bold=row.leads))
         painter.setPen(colour("ink"))
-        box = QRectF(inner.right() - number, top - px(3), number, px(18))
+        box = QRect(inner.right() - number, top - px(3), number, px(18))
         flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight
-        painter.drawText(box, flags, self._desk.language.share(row.support))
+        painter.drawText(placed(option, box), flags, self._desk.language.share(row.support))
 
-    def _draw_marks(self, painter: QPainter, inner: QRect, row: LineupRow) -> None:
+    def _draw_marks(
+        self, painter: QPainter, inner: QRect, row: LineupRow, option: QStyleOptionViewItem
+    ) -> None:
         marks: list[tuple[Draw | None, str, str]] = []
         if row.hazard:
             marks.append((draw_hazard, self.tr("danger"), "hazard"))
@@ -184,11 +201,12 @@ class LineupDelegate(QStyledItemDelegate):
         for draw, word, name in marks:
             wide = metrics.horizontalAdvance(word)
             if draw is not None:
-                box = QRectF(x, inner.top(), px(14), px(14))
-                draw(painter, box, self._theme.colour(name), self._theme.colour("raised"))
+                box = placed(option, QRect(x, inner.top(), px(14), px(14)))
+                draw(painter, QRectF(box), self._theme.colour(name), self._theme.colour("raised"))
                 x += px(17)
             painter.setPen(self._theme.colour(name))
-            painter.drawText(x, inner.top() + px(12), word)
+            place = placed(option, QRect(x, inner.top(), wide + 1, px(15)))
+            painter.drawText(place, int(Qt.AlignmentFlag.AlignVCenter), word)
             x += wide + px(10)
 
     def _draw_reason(self, painter: QPainter, inner: QRect, row: LineupRow) -> None:
@@ -197,4 +215,5 @@ class LineupDelegate(QStyledItemDelegate):
         painter.setPen(self._theme.colour("soft"))
         metrics = QFontMetrics(font)
         text = metrics.elidedText(row.reason, Qt.TextElideMode.ElideRight, inner.width())
-        painter.drawText(inner.left(), inner.top() + self._theme.px(20) + metrics.ascent(), text)
+        line = inner.adjusted(0, self._theme.px(20), 0, 0)
+        painter.drawText(line, int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop), text)

@@ -1,15 +1,19 @@
 """The line-up: who is still possible, how well supported, and who is out and why."""
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QHBoxLayout, QListView, QVBoxLayout
 
+from idkey.app.bench.as_found import AsFound
 from idkey.app.bench.lineup_delegate import LineupDelegate
 from idkey.app.bench.lineup_rows import LineupRow, RowKind, lineup_rows
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
+
+ROOMY = 300
+"""From this height at 100 % text there is room for the animal as found, in pixels."""
 
 
 class LineupList(QListView):
@@ -62,6 +66,8 @@ class LineupView(QFrame):
         self._delegate.key = session.key
         self._refresh()
         self._choose(kept)
+        self.as_found.show_session(session)
+        self._share()
         standing = len(session.reasoned.assessment.standing)
         self._count.setText(self.tr("%n possible", "", standing))
 
@@ -71,11 +77,22 @@ class LineupView(QFrame):
         taxa = (index.data(ROW_ROLE).taxon for index in indexes)
         return tuple(taxon for taxon in taxa if taxon)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the room for the taxa where there is little."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        """Show the animal as found where it leaves room for the taxa."""
+        roomy = self.height() >= self._desk.theme.px(ROOMY)
+        self.as_found.setVisible(roomy and bool(self.as_found.known))
+
     def _spoken(self, row: LineupRow) -> str:
         return row.spoken(self._desk.language)
 
     def _build(self) -> None:
         self._delegate = LineupDelegate(self._desk)
+        self.as_found = AsFound(self._desk)
         self.list = LineupList()
         self.list.setModel(self.rows)
         self.list.setItemDelegate(self._delegate)
@@ -102,6 +119,7 @@ class LineupView(QFrame):
         column.setContentsMargins(1, 1, 1, 6)
         column.setSpacing(0)
         column.addLayout(heading)
+        column.addWidget(self.as_found)
         column.addWidget(self.list, 1)
         self.list.activated.connect(self._on_list_activated)
         self.list.clicked.connect(self._on_list_clicked)
