@@ -147,7 +147,8 @@ class StateTile(QAbstractButton):
         px, colour = self._theme.px, self._theme.colour
         side = px(18)
         if self._number:
-            box = QRectF(px(8), px(8), side, side)
+            left = self._badge_left() if self.picture else px(8)
+            box = QRectF(left, px(8), side, side)
             painter.setPen(QPen(colour("outline"), 1))
             painter.setBrush(colour("raised"))
             painter.drawRoundedRect(box, 4, 4)
@@ -157,10 +158,17 @@ class StateTile(QAbstractButton):
         if self.picture is not None and (self.underMouse() or self.hasFocus()):
             draw_magnifier(painter, self._magnifier(), colour("plate_ink"), colour("plate"))
         if self.isChecked():
-            box = QRectF(self.width() - px(8) - side, px(8), side, side)
+            left = self.width() - px(8) - side
+            if self.picture is not None and self._number:
+                left = self._badge_left() - px(4) - side
+            box = QRectF(left, px(8), side, side)
             draw = draw_cross if self.negated else draw_tick
             name = "doubt" if self.negated else "accent"
             draw(painter, box, colour(name), colour("raised"))
+
+    def _badge_left(self) -> int:
+        """Left edge of the number over a drawing, whose small animal stands in the other corner."""
+        return self.width() - self._theme.px(10 + 18)
 
     def _magnifier(self) -> QRectF:
         px, side = self._theme.px, max(self._theme.px(22), 24)
