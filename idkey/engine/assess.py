@@ -134,14 +134,27 @@ def _conflict(matrix: Matrix, one: Evidence, taxon: str) -> Conflict:
 
 def _helped(held: Grounds, case: Case, warned: tuple[Caution, ...], said: Verdict) -> Verdict:
     """The verdict with the characters that would help against each rival."""
-    return replace(said, unmet=tuple(_with_help(held, case, warned, u) for u in said.unmet))
+    members = said.taxa[1:] if said.level is Level.GROUP else ()
+    helped = (_with_help(held, case, warned, u, members=members) for u in said.unmet)
+    return replace(said, unmet=tuple(helped))
 
 
-def _with_help(held: Grounds, case: Case, warned: tuple[Caution, ...], one: Unmet) -> Unmet:
+def _with_help(
+    held: Grounds,
+    case: Case,
+    warned: tuple[Caution, ...],
+    one: Unmet,
+    *,
+    members: tuple[str, ...],
+) -> Unmet:
+    """The condition with the characters that tell the leader from its rivals.
+
+    In a group that is left, only its own members matter.
+    """
     if one.need not in (Need.SUPPORT, Need.SEPARATORS) or not one.rivals:
         return one
     matrix = held.matrix
-    rows = matrix.rows(one.rivals)
+    rows = matrix.rows(members or one.rivals)
     gap = np.abs(matrix.seen[rows] - matrix.seen[held.leader]) / 2
     power = np.add.reduceat(gap, matrix.layout.starts, axis=1)
     power = (power * (matrix.whole[rows] & matrix.whole[held.leader])).max(axis=0)

@@ -137,7 +137,8 @@ def _kept(matrix: Matrix, assessment: Assessment, prior: Prior | None) -> tuple[
     weighing = weigh(matrix, assessment.case, used)
     spared: Flags = dismissed_by_all(matrix, weighing) & ~dismissed(matrix, weighing)
     rows = np.flatnonzero(spared)
-    warned = {taxon for caution in assessment.cautions for taxon in caution.taxa}
+    loose = (caution for caution in assessment.cautions if not caution.certain)
+    warned = {taxon for caution in loose for taxon in caution.taxa}
     return tuple(matrix.taxa[row] for row in rows if matrix.taxa[row] in warned)
 
 

@@ -117,12 +117,12 @@ def _danger_stake(promised: list[Taxon], found: list[Taxon], language: Language)
     claim = _kinds(promised, word, language)
     if not found:
         return language.say(
-            "Danger: what the label covers is {claim}; something worse is still possible.",
+            "Danger by the label: {claim}; something worse is still possible.",
             claim=claim,
         )
     evidence = _kinds(found, word, language)
     return language.say(
-        "Danger: what the label covers is {claim}, what the findings leave is {evidence}.",
+        "Danger by the label: {claim}; by the findings: {evidence}.",
         claim=claim,
         evidence=evidence,
     )
@@ -150,13 +150,12 @@ def _climate_stake(promised: list[Taxon], found: list[Taxon], language: Language
     claim = _kinds(promised, word, language)
     if not found:
         return language.say(
-            "Climate: what the label covers needs {claim}; something that needs another climate "
-            "is still possible.",
+            "Climate by the label: {claim}; something that needs another is still possible.",
             claim=claim,
         )
     evidence = _kinds(found, word, language)
     return language.say(
-        "Climate: what the label covers needs {claim}, what the findings leave needs {evidence}.",
+        "Climate by the label: {claim}; by the findings: {evidence}.",
         claim=claim,
         evidence=evidence,
     )

@@ -10,6 +10,7 @@ from idkey.engine.result import (
     Need,
     Question,
     Stake,
+    Verdict,
     VerdictKind,
 )
 from idkey.model.character import Look
@@ -39,19 +40,26 @@ def next_step(
     """
     verdict = assessment.verdict
     if verdict.kind is VerdictKind.OUTSIDE:
-        return language.say(
-            "Look at the findings again, the least sure ones first; if they stand, show the "
-            "animal to someone who knows the group, and treat it as dangerous and listed until "
-            "then."
-        )
-    settled = verdict.kind is not VerdictKind.OPEN
-    if settled and verdict.level is Level.ESTABLISHED:
+        return _again(assessment, language)
+    if verdict.kind is not VerdictKind.OPEN and verdict.level is Level.ESTABLISHED:
         return language.say("Nothing more has to be looked at; a second person may look again.")
-    if not (settled and verdict.level is Level.GROUP):
-        character, look = _best(key, assessment, questions)
-        if character:
-            return _look_at(key, character, look, language)
+    character, look = _best(key, assessment, questions)
+    if character:
+        return _look_at(key, character, look, language)
     return _stuck(key, assessment, questions, language)
+
+
+def _again(assessment: Assessment, language: Language) -> str:
+    """What to do with an animal that nothing in the key explains."""
+    if not assessment.cautions:
+        return language.say(
+            "Look at the findings again, the least sure ones first; if they stand, show it to "
+            "someone who knows the group."
+        )
+    return language.say(
+        "Look at the findings again, the least sure ones first; if they stand, show the animal to "
+        "someone who knows the group, and treat it as dangerous and listed until then."
+    )
 
 
 def _best(
@@ -104,10 +112,16 @@ def _stuck(
         if any_open is not None:
             return _one_more(key, any_open, int(verdict.unmet[0].want - verdict.answers), language)
     after = [q.character for q in told if q.blocked is None and not _alive(q)]
-    parts = [_beyond(key, after, language)]
+    parts = [_beyond(key, after or _dead(key, verdict), language)]
     if any(caution.stake is Stake.HAZARD for caution in assessment.cautions):
         parts.append(language.say("Until then treat it as the most dangerous taxon that is left."))
     return " ".join(parts)
+
+
+def _dead(key: Key, verdict: Verdict) -> list[str]:
+    """Characters that would tell the rivals apart on a dead animal only."""
+    named = dict.fromkeys(c for unmet in verdict.unmet for c in unmet.characters)
+    return [c for c in named if c in key.character and key.character[c].looks == (Look.DEAD,)]
 
 
 def _alive(question: Question) -> bool:

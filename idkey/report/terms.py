@@ -62,7 +62,7 @@ _DANGERS = {
 _CLIMATES = {
     Climate.MOIST_FOREST: phrase("moist forest"),
     Climate.SAVANNA: phrase("savanna"),
-    Climate.ARID: phrase("arid"),
+    Climate.ARID: phrase("dry land"),
     Climate.OTHER: phrase("a climate of its own"),
 }
 _MEANS = {"sting": phrase("sting"), "bite": phrase("bite"), "hairs": phrase("hairs")}

@@ -113,9 +113,6 @@ def _alone(key: Key, failure: Failure, name: str, language: Language) -> str:
 
 def _instead(key: Key, found: Leaning, language: Language) -> str:
     if not found.instead:
-        return language.say(
-            "This key has nothing else to look at now that would carry it; a moult under the "
-            "microscope or a DNA barcode might."
-        )
+        return language.say("This key has nothing else to look at now that would carry it.")
     names = "; ".join(character_name(key, character) for character in found.instead)
     return language.say("Look at this instead: {characters}.", characters=names)

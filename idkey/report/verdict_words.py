@@ -17,6 +17,9 @@ from idkey.report.language import ENGLISH, Language, phrase
 from idkey.report.names import character_name, listing
 from idkey.report.terms import means_words, verdict_title
 
+EVEN = 1e-9
+"""Starting rates that differ by less are even."""
+
 _SETTLED = {
     Level.ESTABLISHED: phrase("among the taxa of this key, the findings establish {name}"),
     Level.GROUP: phrase("among the taxa of this key, the findings leave {name}"),
@@ -95,6 +98,12 @@ def _holds(_: Key, label: Label, verdict: Verdict, language: Language) -> str:
 def _too_broad(key: Key, label: Label, verdict: Verdict, language: Language) -> str:
     covered = len([taxon for taxon in label.covers if taxon in key.taxon])
     quoted = language.quote(label.text)
+    if not covered and not label.covers_outside:
+        return language.say(
+            "The label is too broad: {label} names no particular taxon; {identity}.",
+            label=quoted,
+            identity=identity_sentence(verdict, language),
+        )
     if verdict.level not in _SETTLED:
         return language.say(
             "The label is too broad: {label} covers {n} taxa of this key, the findings leave only "
@@ -162,6 +171,8 @@ def _open(key: Key, label: Label, verdict: Verdict, language: Language) -> str:
 
 def caution_sentence(key: Key, caution: Caution, language: Language = ENGLISH) -> str:
     """A danger or a permit that is still possible, with the taxa that keep it up."""
+    if caution.certain and len(caution.taxa) == len(key.taxa):
+        return _all_of_them(key, caution, language)
     taxa = listing(key, caution.taxa, language)
     if caution.stake is Stake.HAZARD:
         sentence = (
@@ -181,6 +192,19 @@ def caution_sentence(key: Key, caution: Caution, language: Language = ENGLISH) -
                     "animal as listed, and check locally.")
     )  # fmt: skip
     return language.say(sentence, taxa=taxa)
+
+
+def _all_of_them(key: Key, caution: Caution, language: Language) -> str:
+    """A caution that holds whatever is found."""
+    if caution.stake is Stake.PERMIT:
+        return language.say(
+            "Every species of this key is permit-listed: check locally which papers are needed."
+        )
+    means = _shared_means(key, caution, language)
+    return language.say(
+        "Every species of this key is medically significant{means}: do not handle the animal.",
+        means=f" ({means})" if means else "",
+    )
 
 
 def _shared_means(key: Key, caution: Caution, language: Language) -> str:
@@ -227,7 +251,7 @@ def unmet_words(key: Key, unmet: Unmet, language: Language = ENGLISH) -> str:
 
 def _fit(unmet: Unmet, language: Language) -> str:
     if unmet.have == 0:
-        return language.say("Nothing shows yet that the findings fit the leading taxon.")
+        return language.say("No finding puts the leading taxon to the test yet.")
     return language.say(
         "The findings fit the leading taxon poorly (p = {have}; wanted at least {want}).",
         have=language.number(float(f"{unmet.have:.2g}")),
@@ -239,7 +263,12 @@ def prior_words(key: Key, assessment: Assessment, language: Language = ENGLISH) 
     """Which starting rates count, and what the verdict would be without; says when none do."""
     if not assessment.prior:
         return language.say("Starting rates of the label are not counted as evidence.")
-    ranked = sorted(assessment.prior, key=lambda entry: -entry[1])[:3]
+    ranked = sorted(assessment.prior, key=lambda entry: -entry[1])
+    if ranked[0][1] - ranked[-1][1] < EVEN:
+        return language.say(
+            "Nobody has counted yet what this label turns out to be; every taxon starts even."
+        )
+    ranked = ranked[:3]
     rates = [
         f"{listing(key, (taxon,), language)} {language.share(share)}" for taxon, share in ranked
     ]

@@ -273,7 +273,7 @@ def test_a_conflict_says_what_was_seen_and_what_was_expected():
         ),
         (
             Unmet(need=Need.FIT, have=0, want=0.05),
-            "Nothing shows yet that the findings fit the leading taxon.",
+            "No finding puts the leading taxon to the test yet.",
         ),
         (
             Unmet(need=Need.PRIOR, have=0, want=1),
@@ -291,11 +291,11 @@ def test_stakes_compare_the_label_with_what_the_findings_leave():
     claim = settled.case.claim
 
     assert words.stakes_words(KEY, claim, settled.verdict) == (
-        "Danger: what the label covers is mild, what the findings leave is medically significant.",
-        "Climate: what the label covers needs moist forest, what the findings leave needs arid.",
+        "Danger by the label: mild; by the findings: medically significant.",
+        "Climate by the label: moist forest; by the findings: dry land.",
     )
     assert words.stakes_words(KEY, claim, open_.verdict)[0] == (
-        "Danger: what the label covers is mild; something worse is still possible."
+        "Danger by the label: mild; something worse is still possible."
     )
 
 
