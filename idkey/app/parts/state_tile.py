@@ -147,7 +147,7 @@ class StateTile(QAbstractButton):
         px, colour = self._theme.px, self._theme.colour
         side = px(18)
         if self._number:
-            left = self._badge_left() if self.picture else px(8)
+            left = px(8) if self.picture is None else self._badge_left()
             box = QRectF(left, px(8), side, side)
             painter.setPen(QPen(colour("outline"), 1))
             painter.setBrush(colour("raised"))

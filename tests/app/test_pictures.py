@@ -1,0 +1,100 @@
+"""Drawings on the screen: where they are taken from, at what size, to what scale."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PIL import Image
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QImage, QPixmap
+from pytestqt.qtbot import QtBot
+
+from idkey import places
+from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.theme import Theme
+from idkey.model.key import Key
+
+ROOM = QSize(104, 52)
+
+
+@pytest.fixture
+def library(tmp_path: Path, key: Key) -> Path:
+    """A library in which the key has a picture of its own for one state."""
+    home = tmp_path / "keys" / key.id
+    (home / "images" / "telson_colour").mkdir(parents=True)
+    (home / "key.yaml").touch()
+    Image.new("RGB", (400, 200), "#ff0000").save(home / "images" / "telson_colour" / "dark.png")
+    return tmp_path / "keys"
+
+
+@pytest.fixture
+def own(theme: Theme, library: Path) -> Iterator[Pictures]:
+    assert theme, "pixmaps need the application"
+    made = Pictures(places.images_folder(), libraries=(library,))
+    yield made
+    made.close()
+
+
+def _tile(pictures: Pictures, key: Key, state: str, room: QSize = ROOM) -> QImage:
+    character = key.character["telson_colour"]
+    made = pictures.tile(key, character, character.state(state), size=room, ratio=1.0)
+    assert made is not None
+    return made.toImage()
+
+
+def test_a_picture_beside_the_key_comes_before_the_shipped_drawing(own: Pictures, key: Key):
+    photo = _tile(own, key, "dark")
+    assert photo.size() == QSize(104, 52)
+    assert photo.pixelColor(50, 25).name() == "#ff0000"
+
+    drawn = _tile(own, key, "yellow")
+
+    assert drawn.pixelColor(1, 25).alpha() == 0, "the shipped drawing has a clear ground"
+
+
+def test_no_other_key_is_shown_that_picture(own: Pictures, pictures: Pictures, key: Key):
+    assert _tile(pictures, key, "dark") != _tile(own, key, "dark")
+
+
+def test_a_photograph_taken_upright_stands_upright(own: Pictures, library: Path, key: Key):
+    file = library / key.id / "images" / "telson_colour" / "reddish.jpg"
+    whole = Image.new("RGB", (300, 200), "#00ff00")
+    turn = whole.getexif()
+    turn[0x0112] = 6  # a quarter turn clockwise
+    whole.save(file, exif=turn)
+
+    made = _tile(own, key, "reddish", QSize(120, 120))
+
+    assert (made.width(), made.height()) == (80, 120)
+
+
+def _drawn(qtbot: QtBot, pictures: Pictures, key: Key, taxon: str) -> QPixmap:
+    found: list[QPixmap] = []
+
+    def ready() -> bool:
+        made = pictures.portrait(key, taxon, size=QSize(400, 200), ratio=1.0)
+        found.extend([made] if made else [])
+        return bool(found)
+
+    qtbot.waitUntil(ready, timeout=20_000)
+    return found[0]
+
+
+@pytest.mark.slow
+def test_no_animal_of_a_line_up_is_cut_and_the_largest_fills_it(
+    qtbot: QtBot, pictures: Pictures, key: Key
+):
+    longest = sorted(key.taxa, key=lambda taxon: -(taxon.size_mm[1] or 0))[:6]
+    widest = 0
+    for taxon in longest:
+        image = _drawn(qtbot, pictures, key, taxon.id).toImage()
+        wide, high = image.width(), image.height()
+        edge = [(x, y) for x in range(wide) for y in (0, high - 1)]
+        edge += [(x, y) for x in (0, wide - 1) for y in range(high)]
+        assert all(image.pixelColor(x, y).alpha() < 30 for x, y in edge), taxon.name
+        columns = [
+            x for x in range(wide) if any(image.pixelColor(x, y).alpha() for y in range(high))
+        ]
+        widest = max(widest, max(columns) - min(columns))
+
+    assert widest > 0.9 * 400
