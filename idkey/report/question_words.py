@@ -13,6 +13,7 @@ from idkey.engine.result import (
     Verdict,
     VerdictKind,
 )
+from idkey.engine.thumbs import Leaning
 from idkey.model.character import Look
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language, phrase
@@ -28,6 +29,8 @@ def next_step(
     assessment: Assessment,
     questions: Sequence[Question] = (),
     language: Language = ENGLISH,
+    *,
+    leaning: Leaning | None = None,
 ) -> str:
     """What to look at or to do next.
 
@@ -37,15 +40,21 @@ def next_step(
         questions: Questions as the engine ranks them; empty falls back on what the unmet
             conditions name.
         language: Language to speak.
+        leaning: What rests on rules of thumb; what would take their place is looked at before
+            anything is called settled.
     """
     verdict = assessment.verdict
     if verdict.kind is VerdictKind.OUTSIDE:
         return _again(assessment, language)
-    if verdict.kind is not VerdictKind.OPEN and verdict.level is Level.ESTABLISHED:
-        return language.say("Nothing more has to be looked at; a second person may look again.")
-    character, look = _best(key, assessment, questions)
+    settled = verdict.kind is not VerdictKind.OPEN and verdict.level is Level.ESTABLISHED
+    character, look = ("", None) if settled else _best(key, assessment, questions)
+    if not character and leaning is not None and leaning.instead:
+        character = leaning.instead[0]
+        look = next((q.look for q in questions if q.character == character), None)
     if character:
         return _look_at(key, character, look, language)
+    if settled:
+        return language.say("Nothing more has to be looked at; a second person may look again.")
     return _stuck(key, assessment, questions, language)
 
 

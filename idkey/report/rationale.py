@@ -84,7 +84,7 @@ def rationale(
         look_alikes=alike,
         others=len(key.taxa) - len(alike) - len(assessment.verdict.taxa),
         unseen=unseen_characters(key, assessment, asked),
-        next_step=next_step(key, assessment, asked, spoken),
+        next_step=next_step(key, assessment, asked, spoken, leaning=leans),
         prior=_prior(key, assessment, spoken),
         key=_stamp(key),
         key_cautions=key.cautions,

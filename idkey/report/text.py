@@ -61,7 +61,7 @@ def verdict_text(
     lines += _section(say("Findings"), seen)
     missing = [unmet_words(key, unmet, language) for unmet in verdict.unmet]
     lines += _section(say("Still missing for a name"), missing)
-    lines += ["", *_block(next_step(key, assessment, questions, language))]
+    lines += ["", *_block(next_step(key, assessment, questions, language, leaning=leaning))]
     if assessment.prior:
         lines += _block(prior_words(key, assessment, language))
     lines += ["", *_block(key_line(key, language))]

@@ -39,6 +39,11 @@ def test_the_warning_names_the_rule_what_breaks_it_and_what_to_look_at(now: Asse
     assert third == "Look at this instead: Length; Ridge 11."
 
 
+def test_a_name_that_rests_on_a_rule_is_not_called_settled(now: Assessment):
+    assert words.next_step(KEY, now).startswith("Nothing more")
+    assert words.next_step(KEY, now, leaning=leant(now)) == "Look next at: Length. How long is it?"
+
+
 def test_nothing_to_look_at_instead_is_said_and_kept_cautions_are_told(now: Assessment):
     bare = leant(now, instead=(), kept=("fenestra_alta",))
 

@@ -78,10 +78,11 @@ class VerdictView(QWidget):
             self._sentence.setProperty("rank", "strong" if long else "lead")
             self._sentence.style().polish(self._sentence)
         self._sentence.setAccessibleName(sentence)
-        step = next_step(key, assessment, session.reasoned.questions, language)
+        leaning = session.reasoned.leaning
+        questions = session.reasoned.questions
+        step = next_step(key, assessment, questions, language, leaning=leaning)
         self._next.show_text(step)
         self._next.setVisible(not session.thinking)
-        leaning = session.reasoned.leaning
         thumb = thumb_line(key, leaning, assessment.verdict, language) if leaning else ""
         self._thumb.show_text(thumb)
         self._thumb.setVisible(bool(thumb) and not session.thinking)
