@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 from typing import Any
 
-from idkey.formats.character_document import CharacterDoc, CheckDoc, CoupletDoc, LeadDoc
+from idkey.formats.character_document import CharacterDoc, CheckDoc, CoupletDoc, LeadDoc, StateDoc
 from idkey.formats.document import SeesDoc
 from idkey.formats.key_document import KeyDoc, LabelDoc, SourceDoc
 from idkey.formats.taxon_document import ScoreDoc, TaxonDoc
@@ -42,8 +42,7 @@ def character(doc: CharacterDoc) -> Character:
     """A character."""
     fields = {name: getattr(doc, name) for name in CharacterDoc.model_fields}
     states = (
-        State(id=s.id, label=s.label, detail=s.detail, colours=s.colours, figure=s.figure)
-        for s in doc.states
+        State(**{name: getattr(s, name) for name in StateDoc.model_fields}) for s in doc.states
     )
     needed = doc.requires
     fields |= {

@@ -25,6 +25,10 @@ class StateDoc(Document):
     """Reference colours as "#rrggbb" in sRGB, typical one first."""
     figure: Figure = ""
     """Path of a drawing below images/; left out: the one named after the state."""
+    figure_credit: Text = ""
+    """Who made the figure; it is shown with it."""
+    figure_licence: Text = ""
+    """How the figure may be used, such as CC-BY-4.0; it is shown with it."""
 
 
 class RequirementDoc(Document):

@@ -58,9 +58,25 @@ def _character(entry: Entry[CharacterDoc], known: Known) -> Iterator[Problem]:
             times[state.id] = 1
             problem = f"The state id '{state.id}' is used twice in '{doc.id}'."
             yield yaml.problem((*loc, "states", index, "id"), problem, "Give one another id.")
+        if state.figure:
+            yield from _terms(entry, index)
     if doc.requires is not None:
         yield from _requirement(entry, known)
     yield from known.each("source", doc.sources, yaml, (*loc, "sources"))
+
+
+def _terms(entry: Entry[CharacterDoc], index: int) -> Iterator[Problem]:
+    """Whether a figure of the author's own says who made it and how it may be used."""
+    state, yaml = entry.doc.states[index], entry.yaml
+    loc = (*entry.loc, "states", index, "figure")
+    lacking = {
+        "who made it": ("figure_credit: and a name", state.figure_credit),
+        "how it may be used": ("figure_licence: such as CC-BY-4.0", state.figure_licence),
+    }
+    for what, (mend, said) in lacking.items():
+        if not said.strip():
+            problem = f"The figure '{state.figure}' does not say {what}."
+            yield yaml.problem(loc, problem, f"Add {mend}.", severity=Severity.WARNING)
 
 
 def _requirement(entry: Entry[CharacterDoc], known: Known) -> Iterator[Problem]:

@@ -94,6 +94,8 @@ class State:
         detail: A second line where the label needs one; empty otherwise.
         colours: Reference colours as ``#rrggbb`` in sRGB (D65), typical one first.
         figure: Path of a drawing below images/; empty means the one named after the state.
+        figure_credit: Who made the figure; empty for the drawings of the program.
+        figure_licence: SPDX identifier or words on how it may be used; empty for those too.
     """
 
     id: str
@@ -101,6 +103,8 @@ class State:
     detail: str = ""
     colours: tuple[str, ...] = ()
     figure: str = ""
+    figure_credit: str = ""
+    figure_licence: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

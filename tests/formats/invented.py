@@ -86,6 +86,8 @@ def _characters(draw: st.DrawFn, words: Any, texts: Any, sources: tuple[str, ...
                         detail=draw(texts),
                         colours=draw(_several(st.sampled_from(["#12ab34", "#ffffff"]), 2)),
                         figure=draw(st.sampled_from(["", "tail/leaf.svg"])),
+                        figure_credit=draw(texts),
+                        figure_licence=draw(texts),
                     )
                     for state in states
                 ),
