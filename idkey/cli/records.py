@@ -14,7 +14,8 @@ from idkey.cli.usage import DONE, OPEN
 from idkey.engine.result import VerdictKind
 from idkey.errors import IdKeyError
 from idkey.report.darwincore import Dataset, write_archive
-from idkey.report.label_pdf import STOCKS, write_labels
+from idkey.report.label_pdf import write_labels
+from idkey.report.label_stock import STOCKS
 from idkey.report.recorded import archived
 from idkey.report.shop_label import shop_label
 from idkey.report.verify import verify_words

@@ -19,7 +19,7 @@ def moved(
     """Whether the case says otherwise now than in revision `parent`, with which it was opened."""
     if newest is None or newest["number"] == parent:
         return newest is None and parent != 0
-    return _content(connection, case_id, parent) != newest["content"]
+    return bool(_content(connection, case_id, parent) != newest["content"])
 
 
 def _content(connection: Connection, case_id: str, number: int) -> str | None:

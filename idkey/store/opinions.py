@@ -1,5 +1,6 @@
 """Second opinions: blind determinations of an animal, and how far they agree with the first."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, insert, select
@@ -118,22 +119,44 @@ def first_of(store: Store, opinion_id: str) -> str:
         return _first(connection, opinion_id)
 
 
-def comparisons(store: Store, case_id: str) -> tuple[Comparison, ...]:
-    """Every second opinion on a case, in the order they were bound to it."""
-    with store.database.reads() as connection:
-        pairs = _pairs(connection, opinions.c.of_case == case_id)
-    return tuple(_compared(first, second) for first, second in pairs)
-
-
-def agreement(store: Store, *, since: str = "", until: str = "") -> Agreement:
-    """How far second opinions agree with the first, for cases of those days.
+def comparisons(
+    store: Store, case_id: str, uncertainty: Mapping[str, float] | None = None
+) -> tuple[Comparison, ...]:
+    """Every second opinion on a case, in the order they were bound to it.
 
     Args:
         store: The book.
+        case_id: The first case.
+        uncertainty: Standard uncertainty of one measurement per character id, as its key says.
+    """
+    with store.database.reads() as connection:
+        pairs = _pairs(connection, opinions.c.of_case == case_id)
+    return tuple(_compared(first, second, uncertainty) for first, second in pairs)
+
+
+def agreement(
+    store: Store,
+    *,
+    key: str = "",
+    uncertainty: Mapping[str, float] | None = None,
+    since: str = "",
+    until: str = "",
+) -> Agreement:
+    """How far second opinions agree with the first, for cases of those days.
+
+    The sample case is no animal of the shop and is left out.
+
+    Args:
+        store: The book.
+        key: Only cases made with that key, since keys name their characters alone; empty
+            takes all.
+        uncertainty: Standard uncertainty of one measurement per character id of that key.
         since: First day, ISO 8601; empty for no limit.
         until: Last day, included.
     """
     limits: list[ColumnElement[bool]] = [_FIRST.c.id != SAMPLE_ID]
+    if key:
+        limits.append(_FIRST.c.key == key)
     if since:
         limits.append(_FIRST.c.day >= since)
     if until:
@@ -148,7 +171,7 @@ def agreement(store: Store, *, since: str = "", until: str = "") -> Agreement:
         same_taxa=sum(one == other for one, other in taxa),
         taxa=kappa_between(taxa),
         kinds=kappa_between([(a.kind, b.kind) for a, b in verdicts if a and b]),
-        characters=by_character([(one[0], two[0]) for one, two in pairs]),
+        characters=by_character([(one[0], two[0]) for one, two in pairs], uncertainty),
     )
 
 
@@ -172,7 +195,7 @@ def _pairs(connection: Connection, *limits: ColumnElement[bool]) -> list[tuple[J
     return [(opened(left), opened(right)) for left, right in connection.execute(wanted)]
 
 
-def _compared(first: Judged, second: Judged) -> Comparison:
+def _compared(first: Judged, second: Judged, uncertainty: Mapping[str, float] | None) -> Comparison:
     (one, summary), (other, its_summary) = first, second
     same_taxa = same_kind = None
     if summary is not None and its_summary is not None:
@@ -183,5 +206,5 @@ def _compared(first: Judged, second: Judged) -> Comparison:
         second=other.id,
         same_taxa=same_taxa,
         same_kind=same_kind,
-        characters=matches(one, other),
+        characters=matches(one, other, uncertainty),
     )

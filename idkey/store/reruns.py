@@ -26,13 +26,11 @@ class Alteration:
         stored: The case as it was saved.
         before: What was concluded then.
         after: What would be concluded now.
-        changes: What differs, as sentences.
     """
 
     stored: StoredCase
     before: VerdictSummary
     after: VerdictSummary
-    changes: tuple[str, ...]
 
 
 def stored_cases(store: Store, key: str = "") -> Iterator[StoredCase]:
@@ -75,35 +73,23 @@ def alterations(
     for done, stored in enumerate(stored_cases(store, key), start=1):
         if stored.summary is not None:
             after = judge(stored.case)
-            changes = differences(stored.summary, after)
-            if changes:
-                yield Alteration(stored=stored, before=stored.summary, after=after, changes=changes)
+            if says_otherwise(stored.summary, after):
+                yield Alteration(stored=stored, before=stored.summary, after=after)
         if tick is not None:
             tick(done, total)
 
 
-def differences(before: VerdictSummary, after: VerdictSummary) -> tuple[str, ...]:
-    """What another verdict says otherwise: name, verdict, cautions; none when only the key moved.
-
-    Args:
-        before: The earlier verdict.
-        after: The later one.
-    """
-    told = []
-    if before.name != after.name:
-        told.append(f"The name was {before.name or 'none'} and is now {after.name or 'none'}.")
-    if set(before.taxa) != set(after.taxa) and before.name == after.name:
-        told.append("The name stands for other taxa now.")
-    for field, words in (("kind", "the label"), ("level", "the identity")):
-        old, new = getattr(before, field), getattr(after, field)
-        if old != new:
-            told.append(f"The verdict on {words} was '{_words(old)}' and is now '{_words(new)}'.")
-    for caution in sorted(set(after.cautions) - set(before.cautions)):
-        told.append(f"A {_words(caution)} caution is new.")
-    for caution in sorted(set(before.cautions) - set(after.cautions)):
-        told.append(f"The {_words(caution)} caution is gone.")
-    return tuple(told)
+def says_otherwise(before: VerdictSummary, after: VerdictSummary) -> bool:
+    """Whether name, verdict or cautions differ; not when only the key moved on."""
+    return _said(before) != _said(after)
 
 
-def _words(value: str) -> str:
-    return value.replace("_", " ")
+def _said(one: VerdictSummary) -> tuple[object, ...]:
+    return one.kind, one.level, one.name, frozenset(one.taxa), frozenset(one.cautions)
+
+
+def cases_per_key(store: Store) -> dict[str, int]:
+    """How many cases were made with each key, by its id."""
+    counted = select(cases.c.key, func.count()).group_by(cases.c.key).order_by(cases.c.key)
+    with store.database.reads() as connection:
+        return {row[0]: row[1] for row in connection.execute(counted)}

@@ -81,14 +81,17 @@ def rows(connection: Connection, query: Query) -> tuple[CaseRow, ...]:
 def outcomes(connection: Connection, label_id: str, excluding: str, key: str) -> dict[str, int]:
     """How many established cases of a label turned out to be each taxon, most first.
 
-    Second opinions and the sample case do not count.
+    Second opinions and the sample case do not count; for a second opinion, the first does not
+    either, since it is about the same animal.
     """
+    first = select(opinions.c.of_case).where(opinions.c.case_id == excluding)
     wanted = (
         select(case_taxa.c.taxon, func.count().label("cases"))
         .join(cases, cases.c.id == case_taxa.c.case_id)
         .where(cases.c.label_id == label_id, cases.c.level == "established")
         .where(cases.c.id.not_in((excluding, SAMPLE_ID)))
         .where(cases.c.id.not_in(select(opinions.c.case_id)))
+        .where(cases.c.id.not_in(first))
         .group_by(case_taxa.c.taxon)
         .order_by(func.count().desc(), case_taxa.c.taxon)
     )

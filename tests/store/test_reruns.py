@@ -7,7 +7,7 @@ import pytest
 from idkey.model.case import Case
 from idkey.store.book import Store
 from idkey.store.record import VerdictSummary
-from idkey.store.reruns import alterations, differences, stored_cases
+from idkey.store.reruns import alterations, cases_per_key, says_otherwise, stored_cases
 from tests.store.cases import example
 
 BEFORE = VerdictSummary(
@@ -56,22 +56,25 @@ def test_only_cases_whose_verdict_changes_are_listed_and_nothing_is_saved(store:
 
 
 @pytest.mark.parametrize(
-    ("change", "words"),
+    ("change", "otherwise"),
     [
-        ({}, ()),
-        ({"key_version": "2.0.0"}, ()),
-        ({"name": ""}, ("The name was Pandinus imperator and is now none.",)),
-        ({"taxa": ("pandinus_sp",)}, ("The name stands for other taxa now.",)),
-        (
-            {"kind": "too_broad"},
-            ("The verdict on the label was 'holds' and is now 'too broad'.",),
-        ),
-        ({"level": "open"}, ("The verdict on the identity was 'established' and is now 'open'.",)),
-        (
-            {"cautions": ("hazard",)},
-            ("A hazard caution is new.", "The permit caution is gone."),
-        ),
+        ({}, False),
+        ({"key_version": "2.0.0", "key_digest": "x"}, False),
+        ({"name": ""}, True),
+        ({"taxa": ("pandinus_sp",)}, True),
+        ({"kind": "too_broad"}, True),
+        ({"level": "open"}, True),
+        ({"cautions": ("hazard",)}, True),
     ],
 )
-def test_what_differs_is_said_in_words(change: dict[str, object], words: tuple[str, ...]):
-    assert differences(BEFORE, replace(BEFORE, **change)) == words
+def test_a_verdict_says_otherwise_by_name_verdict_or_caution(
+    change: dict[str, object], otherwise: bool
+):
+    assert says_otherwise(BEFORE, replace(BEFORE, **change)) == otherwise
+
+
+def test_cases_are_counted_per_key(store: Store):
+    for number in range(3):
+        store.save(example(number, key="demo" if number else "other"), None)
+
+    assert cases_per_key(store) == {"demo": 2, "other": 1}

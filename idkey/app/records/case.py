@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Qt, QUrl, Signal, Slot
 from PySide6.QtWidgets import QFrame, QTextBrowser, QVBoxLayout
 
 from idkey.app.parts.captions import KeyButton, caption
@@ -18,8 +18,10 @@ class Deed(StrEnum):
     OPEN = "open"
     WRITE = "write"
     LABEL = "label"
-    EXPORT = "export"
+    PAPERS = "papers"
     SALE = "sale"
+    OPINION = "opinion"
+    EXPORT = "export"
     ERASE = "erase"
 
 
@@ -27,8 +29,10 @@ KEYS = {
     Deed.OPEN: "Alt+O",
     Deed.WRITE: "Alt+R",
     Deed.LABEL: "Alt+L",
-    Deed.EXPORT: "Alt+E",
+    Deed.PAPERS: "Alt+P",
     Deed.SALE: "Alt+S",
+    Deed.OPINION: "Alt+2",
+    Deed.EXPORT: "Alt+E",
     Deed.ERASE: "Alt+B",
 }
 
@@ -41,15 +45,19 @@ class RecordsCase(QFrame):
 
     Signals:
         wanted(deed: object): Do it with the chosen case.
+        linked(kind: str, name: str): A link of the page was followed.
     """
 
     wanted = Signal(object)
+    linked = Signal(str, str)
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.setProperty("pane", "card")
         self.page = QTextBrowser()
         self.page.setFrameShape(QFrame.Shape.NoFrame)
+        self.page.setOpenLinks(False)
+        self.page.anchorClicked.connect(self._on_page_anchor_clicked)
         self.page.setAccessibleName(self.tr("The chosen case"))
         self.page.document().setDefaultStyleSheet(page_style(theme))
         self.page.document().setIndentWidth(theme.px(16))
@@ -103,18 +111,27 @@ class RecordsCase(QFrame):
             Deed.OPEN: self.tr("Open at the bench"),
             Deed.WRITE: self.tr("Rationale again"),
             Deed.LABEL: self.tr("Shop label …"),
-            Deed.EXPORT: self.tr("Export …"),
+            Deed.PAPERS: self.tr("Papers …"),
             Deed.SALE: self.tr("Attach sale …"),
+            Deed.OPINION: self.tr("Second opinion …"),
+            Deed.EXPORT: self.tr("Export …"),
             Deed.ERASE: self.tr("Erase buyer …"),
         }
 
     def _tips(self) -> dict[Deed, str]:
         return {
             Deed.WRITE: self.tr("Write the rationale of this case again, as PDF and JSON"),
-            Deed.LABEL: self.tr("Write the corrected shop label as PDF"),
+            Deed.LABEL: self.tr("Write the corrected shop labels of the selected cases as PDF"),
+            Deed.PAPERS: self.tr("Note the permit fields of the animal, and see what is missing"),
+            Deed.OPINION: self.tr("Have the same animal determined again, blind"),
             Deed.EXPORT: self.tr("Write the selected cases as a Darwin Core Archive"),
             Deed.ERASE: self.tr("Take a buyer's reference out of the whole book"),
         }
+
+    @Slot(QUrl)
+    def _on_page_anchor_clicked(self, url: QUrl) -> None:
+        kind, _, name = url.toString().partition(":")
+        self.linked.emit(kind, name)
 
     @Slot()
     def _on_button_clicked(self) -> None:

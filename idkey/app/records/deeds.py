@@ -1,19 +1,24 @@
 """What is done with recorded cases, one thing at a time, off the UI thread."""
 
+import json
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs
+from idkey.app.records.label_choice import LabelChoice
 from idkey.app.records.work import Shelf
 from idkey.places import data_folder
 from idkey.report.language import Language
+from idkey.report.shop_label import ShopLabel
 from idkey.store.erasing import Erased, erase_buyer
+from idkey.store.intake import Intake, put_intake
 from idkey.store.record import Sale
 
-STOCK = "roll 62x29"
-"""What shop labels are printed on unless the window says otherwise."""
+LABEL_SETTING = "records/label"
+"""Setting that says what shop labels were printed on last."""
 
 
 class RecordsDeeds(QObject):
@@ -27,27 +32,28 @@ class RecordsDeeds(QObject):
 
     Attributes:
         folder: Where rationales go.
-        stock: Label stock, one of `idkey.report.label_pdf.STOCKS`.
         owner: Who publishes an archive.
 
     Signals:
         started(): Something is under way.
         done(said: str): It is done; what to tell the person.
+        begun(first: str, second: str): A blind determination was begun, as the case `second`.
         failed(error: object): It was not done.
         ended(): Nothing is under way any more.
     """
 
     started = Signal()
     done = Signal(str)
+    begun = Signal(str, str)
     failed = Signal(object)
     ended = Signal()
 
     def __init__(self, shelf: Shelf, language: Language, jobs: Jobs, parent: QObject) -> None:
         super().__init__(parent)
         self.folder = data_folder() / "rationales"
-        self.stock = STOCK
         self.owner = self.tr("not stated")
         self.busy = False
+        self._begun = ("", "")
         self._shelf, self._language, self._jobs = shelf, language, jobs
 
     def write_again(self, case_id: str) -> None:
@@ -61,11 +67,52 @@ class RecordsDeeds(QObject):
 
         self._start(work)
 
-    def write_label(self, case_id: str, file: Path) -> None:
-        """Write the shop label of a case."""
-        stock, code = self.stock, self._language.code
-        said = self.tr("Shop label written: {file}")
-        self._start(lambda: said.format(file=self._shelf.write_label(case_id, file, stock, code)))
+    def labels(self, case_ids: tuple[str, ...]) -> tuple[ShopLabel, ...]:  # on a pool thread
+        """The corrected shop labels of cases, in the language of the records."""
+        return self._shelf.labels(case_ids, self._language.code)
+
+    def write_labels(self, labels: tuple[ShopLabel, ...], choice: LabelChoice, file: Path) -> None:
+        """Write shop labels on the chosen stock."""
+        said = self.tr("Shop label written: {file}").format(file=file)
+
+        def work() -> str:  # on a pool thread
+            self._shelf.write_labels(labels, choice, file)
+            return said
+
+        self._start(work)
+
+    def kept(self, name: str) -> dict[str, Any]:
+        """What was remembered under `name`; empty when there is nothing that can be read."""
+        try:
+            found = json.loads(self._shelf.store.setting(name) or "{}")
+        except ValueError:
+            return {}
+        return found if isinstance(found, dict) else {}
+
+    def keep(self, name: str, text: str) -> None:
+        """Remember something for the next time."""
+        store = self._shelf.store
+        self._jobs.start(Job(lambda _: store.put_setting(name, text)))
+
+    def note_intake(self, case_id: str, intake: Intake) -> None:
+        """Note how the animal came in, with its permit fields."""
+        said = self.tr("The permit fields are noted.")
+
+        def work() -> str:  # on a pool thread
+            put_intake(self._shelf.store, case_id, intake)
+            return said
+
+        self._start(work)
+
+    def begin_opinion(self, case_id: str, initials: str) -> None:
+        """Begin a blind determination of the same animal; `begun` follows."""
+        said = self.tr("A blind case for {who} is begun.").format(who=initials)
+
+        def work() -> str:  # on a pool thread
+            self._begun = (case_id, self._shelf.begin_opinion(case_id, initials))
+            return said
+
+        self._start(work)
 
     def export(self, case_ids: tuple[str, ...], file: Path) -> None:
         """Write cases as a Darwin Core Archive."""
@@ -121,6 +168,9 @@ class RecordsDeeds(QObject):
     @Slot(object)
     def _on_succeeded(self, said: str) -> None:
         self.done.emit(said)
+        begun, self._begun = self._begun, ("", "")
+        if all(begun):
+            self.begun.emit(*begun)
 
     @Slot(object)
     def _on_failed(self, error: object) -> None:

@@ -1,4 +1,4 @@
-"""Small dialogs of the records: attach a sale, erase a buyer."""
+"""Small dialogs of the records: attach a sale, erase a buyer, ask for a second opinion."""
 
 from PySide6.QtCore import QDate, Qt, Signal, Slot
 from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
@@ -128,3 +128,42 @@ class EraseDialog(_Asking):
     @Slot(str)
     def _on_buyer_changed(self, text: str) -> None:
         self.go.setEnabled(bool(text.strip()))
+
+
+class OpinionDialog(_Asking):
+    """Asks who determines the animal a second time, blind.
+
+    Args:
+        first: Who determined it first, as initials or alias.
+        theme: The look.
+        parent: Owner.
+
+    Signals:
+        told(initials: str): Begin it for this person.
+    """
+
+    told = Signal(str)
+
+    def __init__(self, first: str, theme: Theme, parent: QWidget) -> None:
+        said = self.tr(
+            "Somebody else looks at the same animal afresh. They see what the label says and "
+            "nothing that was found before; the first case is put away from the bench. When they "
+            "have come to a verdict, this record shows how far the two agree."
+        )
+        super().__init__(self.tr("Begin a second opinion"), said, theme, parent)
+        self._first = first.strip().casefold()
+        self.initials = self.field(self.tr("Initials of the second keeper"))
+        self.same = caption(tone="doubt")
+        self.form.addRow(self.same)
+        self.initials.textChanged.connect(self._on_initials_changed)
+        self.initials.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _done(self) -> None:
+        self.told.emit(self.initials.text().strip())
+
+    @Slot(str)
+    def _on_initials_changed(self, text: str) -> None:
+        self.go.setEnabled(bool(text.strip()))
+        same = bool(text.strip()) and text.strip().casefold() == self._first
+        said = self.tr("The first determination is signed the same: it would not be a second one.")
+        self.same.setText(said if same else "")

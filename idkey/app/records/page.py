@@ -4,9 +4,14 @@ from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
+from idkey.app.parts.changes import change_words
+from idkey.app.parts.moments import moment
 from idkey.app.parts.prose import bullets, head, paragraph, toned
+from idkey.app.records.opinion_part import opinion_part
+from idkey.app.records.permit_part import permit_part
 from idkey.app.records.work import Detail, Step
 from idkey.engine.result import Stake, VerdictKind
+from idkey.engine.sample import SAMPLE_ID
 from idkey.report.language import Language
 from idkey.report.terms import verdict_title
 
@@ -20,18 +25,13 @@ def kind_words(kind: str, language: Language) -> str:
     return verdict_title(VerdictKind(kind), language)
 
 
-def moment(at: str) -> str:
-    """A moment in ISO 8601 to the minute."""
-    return f"{at[:10]} {at[11:16]} UTC" if len(at) > 15 else at
-
-
-def case_page(found: Detail, language: Language, *, moved_on: bool) -> str:
+def case_page(found: Detail, language: Language, *, shown: frozenset[str] = frozenset()) -> str:
     """The case as HTML: what was claimed and concluded, what became of it, its revisions.
 
     Args:
         found: The case.
         language: Language of the fixed words.
-        moved_on: Whether the key has changed since it was judged.
+        shown: Ids of unfinished second opinions that are to be shown all the same.
     """
     case, summary = found.stored.case, found.stored.summary
     claim = case.claim
@@ -46,11 +46,16 @@ def case_page(found: Detail, language: Language, *, moved_on: bool) -> str:
     parts.append(paragraph(f"<b>{escape(verdict)}</b>{name}"))
     parts += [_caution(stake) for stake in (summary.cautions if summary else ())]
     parts.append(paragraph(escape(_basis(found)), "soft"))
-    if moved_on:
+    if case.id == SAMPLE_ID:
+        said = translate("records", "This is the sample: no rate and no starting rate counts it.")
+        parts.append(paragraph(escape(said), "soft"))
+    if found.moved_on:
         said = translate(
             "records", "The key has changed since: writing it again judges the case anew."
         )
         parts.append(paragraph(escape(said), "doubt"))
+    parts += permit_part(found, language)
+    parts += opinion_part(found, language, shown=shown)
     parts += _dealings(found)
     return "".join((*parts, *_history(found, language)))
 
@@ -90,7 +95,7 @@ def _dealings(found: Detail) -> list[str]:
 
 
 def _history(found: Detail, language: Language) -> list[str]:
-    lines = [_step(step, language) for step in found.steps]
+    lines = [_step(step, found, language) for step in found.steps]
     parts = [head(translate("records", "Revisions")), bullets(lines)]
     if found.more:
         text = translate("records", "and {n} before them").format(n=found.more)
@@ -98,15 +103,14 @@ def _history(found: Detail, language: Language) -> list[str]:
     return parts
 
 
-def _step(step: Step, language: Language) -> str:
+def _step(step: Step, found: Detail, language: Language) -> str:
     revision = step.revision
     by = f", {revision.by}" if revision.by else ""
     first = f"<b>{revision.number}</b>&ensp;{escape(moment(revision.at) + by)}"
     if revision.number == 1:
         changed = translate("records", "case opened")
     else:
-        named = [text.replace("_", " ") for text in step.changed]
-        changed = ", ".join(named) or translate("records", "judged")
+        changed = change_words(step.changed, found.key) or translate("records", "judged")
     verdict = kind_words(step.kind, language) if step.kind else ""
     second = " → ".join(part for part in (changed, verdict) if part)
     return f"{first}<br>{toned('soft', escape(second))}"

@@ -1,8 +1,8 @@
 """The permit fields in a rationale."""
 
 from idkey.report.language import Language
-from idkey.report.paper.prose import pieces
-from idkey.report.paper.sections import body, paragraph, section
+from idkey.report.paper.prose import paragraph, pieces
+from idkey.report.paper.sections import body, section
 from idkey.report.paper.sheet import Sheet
 from idkey.report.reasons import Rationale
 

@@ -16,6 +16,7 @@ from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.theme import Theme
 from idkey.app.records.case import KEYS, Deed
 from idkey.app.records.dialogs import EraseDialog, SaleDialog
+from idkey.app.records.label_dialog import LabelDialog
 from idkey.app.records.view import Part, RecordsView
 from idkey.engine.sample import sample_case
 from idkey.model.key import Key
@@ -51,13 +52,13 @@ def settle(view: RecordsView, qtbot: QtBot) -> None:
 
 
 def ids(view: RecordsView) -> list[str]:
-    return [row.case_id for row in view.list.cases]
+    return [row.case_id for row in view.cases.list.cases]
 
 
 def test_the_case_worked_on_last_is_on_top_and_told(view: RecordsView):
     assert ids(view) == ["case-3", "case-2", "case-1", "case-0"]
-    assert view.list.current == "case-3"
-    said = view.case.page.toPlainText()
+    assert view.cases.list.current == "case-3"
+    said = view.cases.case.page.toPlainText()
     assert "Label contradicted: Heterometrus" in said
     assert "10 April 2026" in said
     assert "case opened" in said
@@ -68,39 +69,39 @@ def test_the_case_worked_on_last_is_on_top_and_told(view: RecordsView):
     [("lantern", ["case-2", "case-0"]), ("emperor case 1", ["case-1"]), ("tarantula", [])],
 )
 def test_typing_narrows_the_list(view: RecordsView, qtbot: QtBot, words: str, left: list[str]):
-    qtbot.keyClicks(view.search.words, words)
+    qtbot.keyClicks(view.cases.search.words, words)
     settle(view, qtbot)
 
     assert ids(view) == left
-    assert view.case.buttons[Deed.OPEN].isEnabled() == bool(left)
+    assert view.cases.case.buttons[Deed.OPEN].isEnabled() == bool(left)
 
 
 def test_verdict_and_days_narrow_the_list(view: RecordsView, qtbot: QtBot):
-    view.search.since.setText("2026-02-01")
-    view.search.until.setText("2026-03-31")
+    view.cases.search.since.setText("2026-02-01")
+    view.cases.search.until.setText("2026-03-31")
     settle(view, qtbot)
     assert ids(view) == ["case-2", "case-1"]
 
-    view.search.verdict.setCurrentIndex(view.search.verdict.findData("holds"))
+    view.cases.search.verdict.setCurrentIndex(view.cases.search.verdict.findData("holds"))
     settle(view, qtbot)
     assert ids(view) == []
-    assert "Try fewer words" in view.said.text()
+    assert "Try fewer words" in view.cases.said.text()
 
 
 def test_a_half_typed_day_is_left_out_and_said(view: RecordsView, qtbot: QtBot):
-    view.search.since.setText("2026-02-")
+    view.cases.search.since.setText("2026-02-")
     settle(view, qtbot)
 
     assert len(ids(view)) == 4
-    assert "no day yet" in view.search.said.text()
+    assert "no day yet" in view.cases.search.said.text()
 
 
 def test_enter_and_the_button_open_the_case_at_the_bench(view: RecordsView, qtbot: QtBot):
-    view.list.look_at("case-1")
+    view.cases.list.look_at("case-1")
     settle(view, qtbot)
     for press in (
-        lambda: qtbot.keyClick(view.list, Qt.Key.Key_Return),
-        view.case.buttons[Deed.OPEN].click,
+        lambda: qtbot.keyClick(view.cases.list, Qt.Key.Key_Return),
+        view.cases.case.buttons[Deed.OPEN].click,
     ):
         with qtbot.waitSignal(view.opened) as heard:
             press()
@@ -108,7 +109,7 @@ def test_enter_and_the_button_open_the_case_at_the_bench(view: RecordsView, qtbo
 
 
 def test_every_deed_has_a_key_of_its_own_and_a_name(view: RecordsView):
-    buttons = view.case.buttons
+    buttons = view.cases.case.buttons
 
     assert len(set(KEYS.values())) == len(Deed)
     assert all(one.shortcut().toString() == KEYS[deed] for deed, one in buttons.items())
@@ -116,12 +117,12 @@ def test_every_deed_has_a_key_of_its_own_and_a_name(view: RecordsView):
 
 
 def test_a_rationale_is_written_again_and_noted(view: RecordsView, store: Store, qtbot: QtBot):
-    view.case.buttons[Deed.WRITE].click()
+    view.cases.case.buttons[Deed.WRITE].click()
     settle(view, qtbot)
 
     (paper,) = rationales_of(store, "case-3")
     assert (view.deeds.folder / paper.file).is_file()
-    assert paper.file in view.case.page.toPlainText()
+    assert paper.file in view.cases.case.page.toPlainText()
 
 
 def test_a_key_that_moved_on_asks_before_it_judges_anew(
@@ -131,13 +132,13 @@ def test_a_key_that_moved_on_asks_before_it_judges_anew(
     store.save(case, None)
     view.refresh()
     settle(view, qtbot)
-    view.list.look_at("older")
+    view.cases.list.look_at("older")
     settle(view, qtbot)
 
-    view.case.buttons[Deed.WRITE].click()
-    assert "Press again" in view.case.said.text()
+    view.cases.case.buttons[Deed.WRITE].click()
+    assert "Press again" in view.cases.case.said.text()
     assert not rationales_of(store, "older")
-    view.case.buttons[Deed.WRITE].click()
+    view.cases.case.buttons[Deed.WRITE].click()
     settle(view, qtbot)
     assert len(store.revisions("older")) == 2
     assert len(rationales_of(store, "older")) == 1
@@ -147,22 +148,27 @@ def test_a_case_whose_key_is_gone_says_what_to_do(view: RecordsView, store: Stor
     store.save(replace(store.case("case-0").case, id="lost", key="no-such-key"), None)
     view.refresh()
     settle(view, qtbot)
-    view.list.look_at("lost")
+    view.cases.list.look_at("lost")
     settle(view, qtbot)
 
-    view.case.buttons[Deed.WRITE].click()
+    view.cases.case.buttons[Deed.WRITE].click()
     settle(view, qtbot)
-    assert "no-such-key" in view.case.said.text()
-    assert "among the keys" in view.case.said.text()
+    assert "no-such-key" in view.cases.case.said.text()
+    assert "among the keys" in view.cases.case.said.text()
 
 
 def test_label_and_archive_are_written_from_the_selection(
     view: RecordsView, tmp_path: Path, qtbot: QtBot
 ):
-    view.deeds.write_label(view.list.current, tmp_path / "label.pdf")
+    view.cases.case.buttons[Deed.LABEL].click()
     settle(view, qtbot)
-    view.list.selectAll()
-    view.deeds.export(view.list.selected, tmp_path / "cases.zip")
+    dialog = shown(LabelDialog)
+    dialog.stock.choose("A4 3x7")
+    view.deeds.write_labels(dialog.labels, dialog.choice, tmp_path / "label.pdf")
+    settle(view, qtbot)
+    dialog.reject()
+    view.cases.list.selectAll()
+    view.deeds.export(view.cases.list.selected, tmp_path / "cases.zip")
     settle(view, qtbot)
 
     assert "Heterometrus" in PdfReader(tmp_path / "label.pdf").pages[0].extract_text()
@@ -170,19 +176,19 @@ def test_label_and_archive_are_written_from_the_selection(
         text = archive.read("occurrence.csv").decode("utf-8")
     rows = list(csv.DictReader(text.splitlines()))
     assert {row["occurrenceID"][-6:] for row in rows} == {f"case-{n}" for n in range(4)}
-    assert "4 cases are written" in view.case.said.text()
+    assert "4 cases are written" in view.cases.case.said.text()
 
 
 def test_a_folder_that_is_not_there_is_told(view: RecordsView, tmp_path: Path, qtbot: QtBot):
     view.deeds.export(("case-1",), tmp_path / "nowhere" / "cases.zip")
     settle(view, qtbot)
 
-    assert "cannot be written" in view.case.said.text()
-    assert view.case.buttons[Deed.EXPORT].isEnabled()
+    assert "cannot be written" in view.cases.case.said.text()
+    assert view.cases.case.buttons[Deed.EXPORT].isEnabled()
 
 
 def test_a_sale_is_attached_and_its_buyer_erased(view: RecordsView, store: Store, qtbot: QtBot):
-    view.case.buttons[Deed.SALE].click()
+    view.cases.case.buttons[Deed.SALE].click()
     dialog = shown(SaleDialog)
     assert not dialog.go.isEnabled()
     qtbot.keyClicks(dialog.number, "LSV-9")
@@ -190,10 +196,10 @@ def test_a_sale_is_attached_and_its_buyer_erased(view: RecordsView, store: Store
     dialog.go.click()
     settle(view, qtbot)
     assert [(s.number, s.buyer) for s in store.sales("case-3")] == [("LSV-9", "B-77")]
-    assert view.case.said.text() == "Sale LSV-9 is attached."
-    assert "buyer noted" in view.case.page.toPlainText()
+    assert view.cases.case.said.text() == "Sale LSV-9 is attached."
+    assert "buyer noted" in view.cases.case.page.toPlainText()
 
-    view.case.buttons[Deed.ERASE].click()
+    view.cases.case.buttons[Deed.ERASE].click()
     dialog = shown(EraseDialog)
     assert dialog.buyer.text() == "B-77"
     dialog.go.click()
@@ -206,7 +212,7 @@ def test_a_buyer_nobody_noted_is_told(view: RecordsView, qtbot: QtBot):
     view.deeds.erase("nobody")
     settle(view, qtbot)
 
-    assert "No sale names that buyer" in view.case.said.text()
+    assert "No sale names that buyer" in view.cases.case.said.text()
 
 
 def test_the_rates_name_labels_suppliers_and_counts(view: RecordsView, qtbot: QtBot):
@@ -227,7 +233,7 @@ def test_an_empty_book_says_where_cases_come_from(
     view.refresh()
     settle(view, qtbot)
 
-    assert "No case is recorded yet" in view.said.text()
+    assert "No case is recorded yet" in view.cases.said.text()
     assert "No case has a verdict" in view.rates.said.text()
     view.close_work()
 
@@ -237,11 +243,11 @@ def test_what_a_label_says_is_never_markup(view: RecordsView, store: Store, qtbo
     store.save(replace(case, id="odd", claim=replace(case.claim, text="<b>boa</b> & co")), None)
     view.refresh()
     settle(view, qtbot)
-    view.list.look_at("odd")
+    view.cases.list.look_at("odd")
     settle(view, qtbot)
 
-    assert "“<b>boa</b> & co”" in view.case.page.toPlainText()
-    index = view.list.model().index(0, 1)
+    assert "“<b>boa</b> & co”" in view.cases.case.page.toPlainText()
+    index = view.cases.list.model().index(0, 1)
     assert index.data() == "<b>boa</b> & co"
     assert "<b>" not in index.data(Qt.ItemDataRole.ToolTipRole)
 
@@ -250,12 +256,12 @@ def test_what_a_label_says_is_never_markup(view: RecordsView, store: Store, qtbo
 def test_label_and_name_keep_their_room_in_a_narrow_list(
     view: RecordsView, width: int, hidden: str
 ):
-    view.list.setFixedWidth(view._theme.px(width))
+    view.cases.list.setFixedWidth(view.cases._theme.px(width))
     QApplication.processEvents()
 
-    gone = "".join(sign for sign, n in (("S", 2), ("V", 3)) if view.list.isColumnHidden(n))
+    gone = "".join(sign for sign, n in (("S", 2), ("V", 3)) if view.cases.list.isColumnHidden(n))
     assert gone == hidden
-    assert min(view.list.columnWidth(n) for n in (1, 4)) >= view._theme.px(90)
+    assert min(view.cases.list.columnWidth(n) for n in (1, 4)) >= view.cases._theme.px(90)
 
 
 def test_what_was_sold_elsewhere_meanwhile_is_seen_after_a_refresh(
