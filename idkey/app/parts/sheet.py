@@ -18,6 +18,7 @@ a {{ color: {accent}; text-decoration: underline; }}
 .hazard {{ color: {hazard}; font-weight: 600; }}
 .permit {{ color: {permit}; font-weight: 600; }}
 .doubt {{ color: {doubt}; }}
+.accent {{ color: {accent}; }}
 td {{ padding: 3px 16px 3px 0; vertical-align: top; }}
 """
 

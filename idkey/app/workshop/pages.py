@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
+from idkey.app.workshop.impact_page import ImpactPage
 from idkey.app.workshop.state import WorkshopState
 
 translate = QCoreApplication.translate
@@ -36,4 +37,5 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
     return (
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
         WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
+        WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
     )
