@@ -75,7 +75,7 @@ def test_recorded_cases_that_would_be_judged_otherwise_are_listed_and_none_is_sa
     shown = page.effects.toPlainText()
 
     assert "1 of 1 would be judged otherwise" in shown
-    assert "Genus novus" in shown
+    assert f"Name: {summary.name}, now " in shown
     assert "Genus novus" in page.changes.toPlainText()
     assert len(store.revisions(case.id)) == 1
 
