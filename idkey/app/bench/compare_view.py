@@ -6,6 +6,7 @@ from html import escape
 from PySide6.QtCore import (
     QModelIndex,
     QPersistentModelIndex,
+    QPoint,
     QRect,
     QRectF,
     QSize,
@@ -27,6 +28,7 @@ from PySide6.QtWidgets import (
 from idkey.app.bench.comparison import ComparedCell, ComparedRow, Contrast, compared
 from idkey.app.bench.session import Session
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.rows import placed
 from idkey.app.parts.sheet import Sheet
 from idkey.app.parts.table import CELL_ROLE, TableColumn, TableModel
 from idkey.model.character import Character
@@ -75,7 +77,7 @@ class CompareDelegate(QStyledItemDelegate):
             self._draw_head(painter, rect, cell)
         elif self.key is not None and isinstance(cell, tuple):
             ratio = option.widget.devicePixelRatioF()
-            self._draw_cell(painter, rect, cell, ratio)
+            self._draw_cell(painter, option, cell, ratio)
         painter.setPen(QPen(self._desk.theme.colour("line"), 1))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
         painter.restore()
@@ -96,22 +98,22 @@ class CompareDelegate(QStyledItemDelegate):
     def _draw_cell(
         self,
         painter: QPainter,
-        rect: QRect,
+        option: QStyleOptionViewItem,
         cell: tuple[Character, ComparedCell],
         ratio: float,
     ) -> None:
-        character, shown = cell
+        character, shown, rect = *cell, QRect(option.rect)
         px, theme = self._desk.theme.px, self._desk.theme
         assert self.key is not None
         x, size = rect.left() + px(6), QSize(px(64), px(48))
         for state in shown.states[:2]:
             picture = self._desk.pictures.tile(self.key, character, state, size=size, ratio=ratio)
             if picture is not None:
-                plate = QRectF(x, rect.top() + px(6), size.width(), size.height())
+                plate = placed(option, QRect(QPoint(x, rect.top() + px(6)), size))
                 painter.setPen(Qt.PenStyle.NoPen)
                 painter.setBrush(theme.colour("plate"))
-                painter.drawRoundedRect(plate, 5, 5)
-                painter.drawPixmap(round(plate.left()), round(plate.top()), picture)
+                painter.drawRoundedRect(QRectF(plate), 5, 5)
+                painter.drawPixmap(plate.topLeft(), picture)
                 x += size.width() + px(4)
         drawn = x > rect.left() + px(6)
         top = rect.top() + (px(57) if drawn else px(8))

@@ -1,8 +1,8 @@
 """One lead of a couplet as a card: its statement, its pictures, where it goes."""
 
-from PySide6.QtCore import QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QAbstractButton, QSizePolicy
+from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QStyle
 
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_tick
@@ -77,7 +77,7 @@ class LeadCard(QAbstractButton):
         high = self._statement_height(self.width())
         painter.setFont(self._desk.theme.font(15, bold=True))
         painter.setPen(colour("ink"))
-        box = QRect(px(38), px(14), self.width() - px(66), high)
+        box = self._placed(QRect(px(38), px(14), self.width() - px(66), high))
         painter.drawText(box, int(Qt.TextFlag.TextWordWrap), self.lead.statement)
         self._draw_pictures(painter, px(14) + high + px(8))
         painter.setFont(self._desk.theme.font(12))
@@ -96,18 +96,19 @@ class LeadCard(QAbstractButton):
             row, column = divmod(number, columns)
             x = px(14) + column * (size.width() + px(6))
             y = top + row * (size.height() + px(6))
+            plate = self._placed(QRect(QPoint(x, y), size))
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour("plate"))
-            painter.drawRoundedRect(QRectF(x, y, size.width(), size.height()), 6, 6)
+            painter.drawRoundedRect(QRectF(plate), 6, 6)
             picture = self._desk.pictures.tile(
                 self._key, character, state, size=size, ratio=self.devicePixelRatioF()
             )
             if picture is not None:
-                painter.drawPixmap(x, y, picture)
+                painter.drawPixmap(plate.topLeft(), picture)
 
     def _draw_corners(self, painter: QPainter) -> None:
         px, colour = self._desk.theme.px, self._desk.theme.colour
-        box = QRectF(px(12), px(14), px(18), px(18))
+        box = QRectF(self._placed(QRect(px(12), px(14), px(18), px(18))))
         painter.setPen(QPen(colour("outline"), 1))
         painter.setBrush(colour("raised"))
         painter.drawRoundedRect(box, 4, 4)
@@ -116,8 +117,12 @@ class LeadCard(QAbstractButton):
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, str(self.number))
         if self.isChecked():
             side = px(18)
-            place = QRectF(self.width() - px(12) - side, px(14), side, side)
-            draw_tick(painter, place, colour("accent"), colour("raised"))
+            place = self._placed(QRect(self.width() - px(12) - side, px(14), side, side))
+            draw_tick(painter, QRectF(place), colour("accent"), colour("raised"))
+
+    def _placed(self, rect: QRect) -> QRect:
+        """A part of the card, turned round where text runs from the right."""
+        return QStyle.visualRect(self.layoutDirection(), self.rect(), rect)
 
     def _columns(self, width: int) -> int:
         px = self._desk.theme.px

@@ -9,7 +9,7 @@ from PySide6.QtGui import (
     QKeySequence,
     QMouseEvent,
 )
-from PySide6.QtWidgets import QListView, QStyleOptionViewItem
+from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem
 
 from idkey.app.bench.ledger_delegate import LedgerDelegate
 from idkey.app.parts.arrivals import arrivals
@@ -63,6 +63,18 @@ class LedgerList(QListView):
             self.pictures_asked.emit(here)
         else:
             super().keyPressEvent(event)
+
+    def moveCursor(
+        self, action: QAbstractItemView.CursorAction, modifiers: Qt.KeyboardModifier
+    ) -> QModelIndex:
+        """Arrow keys go the way they point, also where the strip runs from the right."""
+        turned = {
+            QAbstractItemView.CursorAction.MoveLeft: QAbstractItemView.CursorAction.MoveRight,
+            QAbstractItemView.CursorAction.MoveRight: QAbstractItemView.CursorAction.MoveLeft,
+        }
+        if self.isRightToLeft():
+            action = turned.get(action, action)
+        return super().moveCursor(action, modifiers)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """A press on the corner for pictures only makes the row current."""

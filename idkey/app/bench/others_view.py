@@ -28,7 +28,7 @@ from idkey.app.bench.session import Session
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_tick
-from idkey.app.parts.rows import ROW_ROLE, RowsModel
+from idkey.app.parts.rows import ROW_ROLE, RowsModel, placed
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -57,9 +57,10 @@ class OthersDelegate(QStyledItemDelegate):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if row.character:
             self._draw_ground(painter, rect, option.state, row)
-            self._draw_question(painter, rect, row)
+            self._draw_question(painter, option, row)
         else:
-            inner = rect.adjusted(self._theme.px(12), self._theme.px(6), 0, 0)
+            px = self._theme.px
+            inner = placed(option, rect.adjusted(px(12), px(6), -px(4), 0))
             painter.setFont(self._theme.font(12, bold=True))
             painter.setPen(self._theme.colour("soft"))
             painter.drawText(inner, Qt.AlignmentFlag.AlignVCenter, row.text)
@@ -79,17 +80,20 @@ class OthersDelegate(QStyledItemDelegate):
             painter.setPen(QPen(colour("accent"), 2))
             painter.drawRoundedRect(box, 7, 7)
 
-    def _draw_question(self, painter: QPainter, rect: QRect, row: OtherRow) -> None:
-        px, colour = self._theme.px, self._theme.colour
+    def _draw_question(
+        self, painter: QPainter, option: QStyleOptionViewItem, row: OtherRow
+    ) -> None:
+        px, colour, rect = self._theme.px, self._theme.colour, QRect(option.rect)
         bar = px(64)
-        inner = rect.adjusted(px(12), px(3), -px(14) - bar - px(8), -px(3))
+        inner = placed(option, rect.adjusted(px(12), px(3), -px(14) - bar - px(8), -px(3)))
         dim = bool(row.blocked)
         font = self._theme.font(13, bold=row.current)
         painter.setFont(font)
         painter.setPen(colour("soft" if dim else "ink"))
         metrics = QFontMetrics(font)
         text = metrics.elidedText(row.text, Qt.TextElideMode.ElideRight, inner.width())
-        painter.drawText(inner.left(), inner.top() + metrics.ascent(), text)
+        edge = Qt.AlignmentFlag.AlignLeft
+        painter.drawText(inner, int(edge | Qt.AlignmentFlag.AlignTop), text)
         small = self._theme.font(12)
         painter.setFont(small)
         painter.setPen(colour("accent" if row.answered else "soft"))
@@ -97,26 +101,28 @@ class OthersDelegate(QStyledItemDelegate):
         line = metrics.elidedText(
             row.blocked or row.question, Qt.TextElideMode.ElideRight, inner.width()
         )
-        painter.drawText(inner.left(), inner.bottom() - metrics.descent(), line)
-        place = QRectF(rect.right() - px(14) - bar, rect.center().y() - px(3), bar, px(6))
+        painter.drawText(inner, int(edge | Qt.AlignmentFlag.AlignBottom), line)
+        place = QRect(rect.right() - px(14) - bar, rect.center().y() - px(3), bar, px(6))
         if row.answered:
             side = px(16)
-            box = QRectF(place.right() - side, rect.center().y() - side / 2, side, side)
-            draw_tick(painter, box, colour("accent"), colour("raised"))
+            box = QRect(place.right() - side, rect.center().y() - side // 2, side, side)
+            draw_tick(painter, QRectF(placed(option, box)), colour("accent"), colour("raised"))
         elif not row.blocked:
-            self._draw_worth(painter, place, row.worth)
+            self._draw_worth(painter, option, place, row.worth)
 
-    def _draw_worth(self, painter: QPainter, place: QRectF, worth: float) -> None:
+    def _draw_worth(
+        self, painter: QPainter, option: QStyleOptionViewItem, place: QRect, worth: float
+    ) -> None:
         colour, round_ = self._theme.colour, place.height() / 2
         painter.setPen(QPen(colour("outline"), 1))
         painter.setBrush(colour("surface"))
-        painter.drawRoundedRect(place, round_, round_)
+        painter.drawRoundedRect(QRectF(placed(option, place)), round_, round_)
         if worth > 0.02:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(colour("accent"))
-            wide = max(place.width() * worth, place.height())
-            full = QRectF(place.left(), place.top(), wide, place.height())
-            painter.drawRoundedRect(full, round_, round_)
+            full = QRect(place)
+            full.setWidth(max(round(place.width() * worth), place.height()))
+            painter.drawRoundedRect(QRectF(placed(option, full)), round_, round_)
 
 
 class OthersView(QFrame):

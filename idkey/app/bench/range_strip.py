@@ -93,8 +93,10 @@ class RangeStrip(QWidget):
         """Draw bands, axis and the value."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        px, colour = self._theme.px, self._theme.colour
-        left, right = min(px(176), self.width() // 3), self.width() - px(16)
+        px, colour, mirrored = self._theme.px, self._theme.colour, self.isRightToLeft()
+        # Numbers run from left to right in every script; the names stand where text begins.
+        names, rim = min(px(176), self.width() // 3), px(16)
+        left, right = (rim, self.width() - names) if mirrored else (names, self.width() - rim)
         low, high = axis(self._bands, self._value)
 
         def place(number: float) -> float:
@@ -102,7 +104,8 @@ class RangeStrip(QWidget):
 
         for number, band in enumerate(self._bands):
             top = number * self._row()
-            self._draw_name(painter, band.name, QRectF(0, top, left - px(12), self._row()))
+            edge = right + px(12) if mirrored else 0
+            self._draw_name(painter, band.name, QRectF(edge, top, names - px(12), self._row()))
             start = left if band.low is None else place(band.low)
             end = right if band.high is None else place(band.high)
             box = QRectF(start, top + px(5), max(end - start, 3), self._row() - px(10))
@@ -134,6 +137,7 @@ class RangeStrip(QWidget):
         painter.setPen(self._theme.colour("soft"))
         box = QRectF(places[0], y + 2, places[1] - places[0], self._theme.px(18))
         unit = f" {self._unit}" if self._unit else ""
+        painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         painter.drawText(box, Qt.AlignmentFlag.AlignLeft, f"{_short(ends[0])}{unit}")
         painter.drawText(box, Qt.AlignmentFlag.AlignRight, f"{_short(ends[1])}{unit}")
 

@@ -40,7 +40,8 @@ class Segments(QWidget, Generic[T]):
             one.setAccessibleName(words(value))
             one.setAccessibleDescription(name)
             if number in (0, len(self._values) - 1):
-                one.setProperty("edge", "last" if number else "first")
+                # The style sheet knows sides, not beginnings.
+                one.setProperty("edge", "last" if bool(number) != self.isRightToLeft() else "first")
             self._group.addButton(one, number)
             row.addWidget(one)
         self._group.idClicked.connect(self._on_group_id_clicked)

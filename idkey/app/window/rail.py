@@ -13,7 +13,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import (
     QFrame,
     QListView,
@@ -104,7 +104,7 @@ class TrayDelegate(QStyledItemDelegate):
         strong = row.here or focus
         edge = "accent" if strong else "paper_soft"
         painter.setPen(QPen(colour(edge), 3 if strong else 1))
-        painter.drawPath(_small_tag(tag, px(8)))
+        painter.drawPath(_small_tag(tag, px(8), mirrored=self._theme.mirrored))
         painter.setPen(colour("paper_ink"))
         painter.setFont(self._theme.font(min(13, 20 / self._theme.scale * 100), bold=row.here))
         middle = Qt.AlignmentFlag.AlignVCenter
@@ -244,11 +244,12 @@ class Rail(QFrame):
             self.menu_asked.emit()
 
 
-def _small_tag(box: QRectF, cut: float) -> QPainterPath:
+def _small_tag(box: QRectF, cut: float, *, mirrored: bool) -> QPainterPath:
     path = QPainterPath(QPointF(box.left() + cut, box.top()))
     path.lineTo(box.right(), box.top())
     path.lineTo(box.right(), box.bottom())
     path.lineTo(box.left() + cut, box.bottom())
     path.lineTo(box.left(), box.center().y())
     path.closeSubpath()
-    return path
+    about = QTransform(-1, 0, 0, 1, box.left() + box.right(), 0)
+    return about.map(path) if mirrored else path
