@@ -4,7 +4,7 @@ from html import escape
 
 from PySide6.QtCore import QRect, QSize, Qt, Slot
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QSizePolicy, QStyle, QWidget
 
 from idkey.app.bench.lineup_delegate import portrait_frame
 from idkey.app.bench.session import Session
@@ -78,7 +78,8 @@ class AsFound(QWidget):
         px, colour = self._desk.theme.px, self._desk.theme.colour
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        frame = self._frame()
+        left = self._frame().right() + px(10)
+        frame = self._placed(self._frame())
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(colour("plate"))
         painter.drawRoundedRect(frame, 6, 6)
@@ -87,7 +88,7 @@ class AsFound(QWidget):
             place = QRect(frame.topLeft(), size)
             place.moveCenter(frame.center())
             painter.drawPixmap(place.topLeft(), self._picture)
-        self._draw_words(painter, frame.right() + px(10))
+        self._draw_words(painter, left)
         painter.setPen(QPen(colour("line"), 1))
         painter.drawLine(px(12), self.height() - 2, self.width() - px(12), self.height() - 2)
         painter.end()
@@ -105,9 +106,13 @@ class AsFound(QWidget):
             painter.setFont(font)
             painter.setPen(theme.colour(name))
             shown = QFontMetrics(font).elidedText(text, Qt.TextElideMode.ElideRight, room)
-            box = QRect(left, top, room, px(18))
+            box = self._placed(QRect(left, top, room, px(18)))
             painter.drawText(box, Qt.AlignmentFlag.AlignVCenter, shown)
             top += px(18)
+
+    def _placed(self, rect: QRect) -> QRect:
+        """A part of the row, turned round where text runs from the right."""
+        return QStyle.visualRect(self.layoutDirection(), self.rect(), rect)
 
     def _title(self) -> str:
         return self.tr("As found so far") if self.scaled else self.tr("As found, not to scale")
