@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import click
-from PySide6.QtCore import QMarginsF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QMarginsF, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -20,10 +20,12 @@ from PySide6.QtGui import (
 )
 from PySide6.QtSvg import QSvgRenderer
 
+from idkey.app.parts.words import credit_words
 from idkey.errors import IdKeyError
 from idkey.figures.catalogue import CATALOGUE
+from idkey.figures.own import shown_figure, supplied
 from idkey.figures.portrait import lineup_scale_mm, portrait
-from idkey.figures.tiles import MEASURE, figure_path
+from idkey.figures.tiles import MEASURE
 from idkey.formats.folder import read_key
 from idkey.model.key import Key
 from idkey.places import FONT_FAMILY, font_files, images_folder, keys_folder
@@ -37,9 +39,9 @@ GAP = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """One drawing with the words below it."""
+    """One drawing or photograph with the words below it."""
 
-    svg: bytes
+    content: bytes
     words: str
 
 
@@ -91,15 +93,17 @@ class Paper:
 
 def rows(key: Key) -> Iterator[Row]:
     """Every drawing of a key: its characters, then the portraits of its taxa to one scale."""
-    images = images_folder()
+    images, libraries = images_folder(), (keys_folder(),)
     for character in key.characters:
         found = []
         for state in character.states:
-            file = figure_path(images, key, character.id, state.id)
+            file = shown_figure(images, libraries, key, character=character.id, state=state.id)
+            theirs = supplied(images, key, character.id, state.id, figure=file)
             if file is not None:
-                found.append(Picture(file.read_bytes(), state.label))
-        measure = None if character.states else figure_path(images, key, character.id)
-        if measure is not None:
+                words = (state.label, credit_words(state) if theirs else "")
+                found.append(Picture(file.read_bytes(), " · ".join(filter(None, words))))
+        measure = shown_figure(images, libraries, key, character=character.id)
+        if measure is not None and not character.states:
             found.append(Picture(measure.read_bytes(), MEASURE))
         if found:
             yield Row(character.name, tuple(found))
@@ -130,12 +134,23 @@ def _paint_row(painter: QPainter, row: Row, *, at: tuple[float, float], paper: P
         x = at[0] + GAP + index % paper.columns * (paper.tile + GAP)
         y = at[1] + HEAD + index // paper.columns * (paper.tile * 0.75 + FOOT)
         box = QRectF(x, y, paper.tile, paper.tile * 0.75)
-        renderer = QSvgRenderer(picture.svg)
-        renderer.setAspectRatioMode(Qt.AspectRatioMode.KeepAspectRatio)
-        renderer.render(painter, box)
+        _paint_picture(painter, picture.content, box)
         words = _elided(painter, picture.words, paper.tile)
         below = QRectF(x, y + box.height(), paper.tile, FOOT)
         painter.drawText(below, Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop, words)
+
+
+def _paint_picture(painter: QPainter, content: bytes, box: QRectF) -> None:
+    if content.lstrip().startswith(b"<"):
+        renderer = QSvgRenderer(content)
+        renderer.setAspectRatioMode(Qt.AspectRatioMode.KeepAspectRatio)
+        renderer.render(painter, box)
+        return
+    photograph = QImage.fromData(content)
+    size = QSizeF(photograph.size()).scaled(box.size(), Qt.AspectRatioMode.KeepAspectRatio)
+    place = QRectF(QPointF(0, 0), size)
+    place.moveCenter(box.center())
+    painter.drawImage(place, photograph)
 
 
 def _elided(painter: QPainter, text: str, width: float) -> str:

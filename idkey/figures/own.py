@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from idkey.errors import IdKeyError
-from idkey.figures.tiles import KINDS, MEASURE
+from idkey.figures.tiles import KINDS, MEASURE, figure_path
 from idkey.formats.pictures import LARGEST_PICTURE, check_picture
 from idkey.model.key import Key
 
@@ -48,6 +48,26 @@ def own_figure(folder: Path, key: Key, character: str, state: str | None = None)
     files = [folder / named] if named else []
     files += [stem.with_name(stem.name + kind) for kind in KINDS]
     return next((file for file in files if _shows(folder, file)), None)
+
+
+def shown_figure(
+    images: Path,
+    libraries: Iterable[Path],
+    key: Key,
+    *,
+    character: str,
+    state: str | None = None,
+) -> Path | None:
+    """The figure that is shown: the key's own, else the one in the image folder."""
+    beside = own_images(libraries, key)
+    own = own_figure(beside, key, character, state) if beside else None
+    return own or figure_path(images, key, character, state)
+
+
+def supplied(images: Path, key: Key, character: str, state: str, *, figure: Path | None) -> bool:
+    """Whether a figure came with the key and is not the drawing of the program."""
+    drawn = images / "figures" / key.id / character / f"{state}.svg"
+    return figure is not None and figure != drawn
 
 
 def _shows(folder: Path, file: Path) -> bool:

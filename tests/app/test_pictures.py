@@ -1,18 +1,24 @@
 """Drawings on the screen: where they are taken from, at what size, to what scale."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from PIL import Image
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtWidgets import QWidget
 from pytestqt.qtbot import QtBot
 
 from idkey import places
+from idkey.app.bench.popover import LargePictures
+from idkey.app.parts.desk import Desk
 from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.theme import Theme
 from idkey.model.key import Key
+from idkey.report.language import ENGLISH
 
 ROOM = QSize(104, 52)
 
@@ -98,3 +104,38 @@ def test_no_animal_of_a_line_up_is_cut_and_the_largest_fills_it(
         widest = max(widest, max(columns) - min(columns))
 
     assert widest > 0.9 * 400
+
+
+def test_a_picture_of_the_author_carries_its_credit_and_a_drawing_of_ours_none(
+    qtbot: QtBot, own: Pictures, theme: Theme, key: Key
+):
+    character = key.character["telson_colour"]
+    terms = {"figure_credit": "A. <Novák>", "figure_licence": "CC-BY-4.0"}
+    dark = replace(character.state("dark"), **terms)
+    yellow = replace(character.state("yellow"), **terms)
+
+    assert own.credit(key, character, dark) == "Picture: A. <Novák>, CC-BY-4.0"
+    assert own.credit(key, character, yellow) == "", "the drawing is ours, whatever the key says"
+
+    tile = StateTile(dark, 1, theme=theme)
+    qtbot.addWidget(tile)
+    tile.show_credit(own.credit(key, character, dark))
+    assert "A. &lt;Novák&gt;, CC-BY-4.0" in tile.toolTip()
+    assert "A. <Novák>, CC-BY-4.0" in tile.accessibleDescription()
+
+
+def test_the_large_view_says_who_made_the_picture(
+    qtbot: QtBot, own: Pictures, theme: Theme, key: Key
+):
+    character = key.character["telson_colour"]
+    states = tuple(replace(s, figure_credit="Ana", figure_licence="CC0") for s in character.states)
+    host = QWidget()
+    qtbot.addWidget(host)
+    host.resize(600, 500)
+    large = LargePictures(Desk(theme, own, ENGLISH), host)
+
+    large.show_state(key, replace(character, states=states), "dark")
+    assert large.accessibleName().endswith("Picture: Ana, CC0")
+
+    qtbot.keyClick(large, Qt.Key.Key_Right)
+    assert "Picture" not in large.accessibleName(), "the next drawing is ours"

@@ -1,9 +1,11 @@
 """The contact sheet, as a picture and as pages."""
 
+import io
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
+from PIL import Image
 from pypdf import PdfReader
 from PySide6.QtGui import QColor, QImage
 
@@ -45,6 +47,17 @@ def test_every_picture_is_painted_in_its_place(ground: str):
     places = [(x, y) for y in (50, 134, 184) for x in (30, 80, 130)]
     seen = [sheet.pixelColor(x, y) == red for x, y in places]
     assert seen == [True, True, False, True, True, True, True, False, False]
+
+
+def test_a_photograph_of_the_author_is_painted_as_well():
+    raw = io.BytesIO()
+    Image.new("RGB", (40, 40), "#0000ff").save(raw, "PNG")
+    row = Row("a", (Picture(raw.getvalue(), "Mine · Picture: Ana, CC0"),))
+
+    sheet = image([row], Paper(tile=40, columns=1))
+
+    assert sheet.pixelColor(30, 50) == QColor("#0000ff")
+    assert sheet.pixelColor(13, 50) != QColor("#0000ff"), "it is not stretched"
 
 
 @pytest.mark.slow

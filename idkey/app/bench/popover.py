@@ -106,6 +106,9 @@ class LargePictures(QFrame):
         self._number = 0
         self._words = caption(rank="lead")
         self._words.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        self._credit = caption(rank="small")
+        self._credit.setTextFormat(Qt.TextFormat.PlainText)  # it comes from a file
+        self._credit.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self._hint = QLabel(self.tr("← → other states · Esc back"))
         self._hint.setProperty("rank", "small")
         self._hint.setAlignment(Qt.AlignmentFlag.AlignHCenter)
@@ -113,6 +116,7 @@ class LargePictures(QFrame):
         column.setContentsMargins(24, 24, 24, 16)
         column.addStretch(1)
         column.addWidget(self._words)
+        column.addWidget(self._credit)
         column.addWidget(self._hint)
         self.hide()
 
@@ -131,7 +135,8 @@ class LargePictures(QFrame):
         """Turn with the arrows, end with Esc."""
         if self._character is None:
             return
-        steps: dict[int, int] = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+        ahead = -1 if self.isRightToLeft() else 1
+        steps: dict[int, int] = {Qt.Key.Key_Left: -ahead, Qt.Key.Key_Right: ahead}
         if event.key() in steps:
             self._number = (self._number + steps[event.key()]) % len(self._character.states)
             self._say()
@@ -166,11 +171,14 @@ class LargePictures(QFrame):
         painter.end()
 
     def _say(self) -> None:
-        if self._character is not None:
+        if self._key is not None and self._character is not None:
             state = self._character.states[self._number]
             text = f"{state.label} – {state.detail}" if state.detail else state.label
+            credit = self._desk.pictures.credit(self._key, self._character, state)
             self._words.setText(text)
-            self.setAccessibleName(text)
+            self._credit.setText(credit)
+            self._credit.setVisible(bool(credit))
+            self.setAccessibleName(". ".join(part for part in (text, credit) if part))
 
     @Slot()
     def _end(self) -> None:

@@ -206,6 +206,7 @@ class QuestionView(QFrame):
         for number, state in enumerate(character.states, start=1):
             tile = StateTile(state, number if number < 10 else 0, theme=self._desk.theme)
             tile.picture_expected = drawn
+            tile.show_credit(pictures.credit(key, character, state))
             tile.clicked.connect(self._on_tile_clicked)
             tiles.append(tile)
         self.grid.replace(tiles)

@@ -9,8 +9,9 @@ from PySide6.QtGui import QImageIOHandler, QImageReader, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
+from idkey.app.parts.words import credit_words
 from idkey.errors import IdKeyError
-from idkey.figures.own import own_figure, own_images
+from idkey.figures.own import shown_figure, supplied
 from idkey.figures.plates import Plate, plate_text, read_plates
 from idkey.figures.portrait import (
     View,
@@ -19,7 +20,6 @@ from idkey.figures.portrait import (
     portrait,
     portrait_of_findings,
 )
-from idkey.figures.tiles import figure_path
 from idkey.figures.traits import traits_of_case
 from idkey.model.case import Case
 from idkey.model.character import Character, State
@@ -80,6 +80,12 @@ class Pictures(QObject):
         """The drawing of a state, fitted into `size` (device-independent pixels)."""
         path = self._path(key, character, state.id)
         return self._of_file(path, size, ratio) if path else None
+
+    def credit(self, key: Key, character: Character, state: State) -> str:
+        """Who made the picture of a state, and its licence; empty for the shipped drawing."""
+        path = self._path(key, character, state.id)
+        theirs = supplied(self._images, key, character.id, state.id, figure=path)
+        return credit_words(state) if theirs else ""
 
     def measure(
         self, key: Key, character: Character, *, size: QSize, ratio: float
@@ -194,10 +200,8 @@ class Pictures(QObject):
     def _path(self, key: Key, character: Character, state: str) -> Path | None:
         place = (key.id, key.digest, character.id, state)
         if place not in self._paths:
-            own = own_images(self._libraries, key)
-            found = own_figure(own, key, character.id, state or None) if own else None
-            self._paths[place] = found or figure_path(
-                self._images, key, character.id, state or None
+            self._paths[place] = shown_figure(
+                self._images, self._libraries, key, character=character.id, state=state or None
             )
         return self._paths[place]
 

@@ -1,5 +1,7 @@
 """A state as a tile: a drawing, its words, its number key."""
 
+from html import escape
+
 from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
@@ -52,6 +54,12 @@ class StateTile(QAbstractButton):
         self.setAccessibleName(state.label)
         self.setAccessibleDescription(state.detail)
         self.setToolTip(state.detail)
+
+    def show_credit(self, credit: str) -> None:
+        """Say with the tile who made its picture; empty says nothing."""
+        lines = [line for line in (self.state.detail, credit) if line]
+        self.setAccessibleDescription(". ".join(lines))
+        self.setToolTip("<br>".join(map(escape, lines)) if credit else self.state.detail)
 
     def picture_room(self) -> QSize:
         """Where the drawing goes: its largest size."""

@@ -3,6 +3,7 @@
 from PySide6.QtCore import QCoreApplication
 
 from idkey.model.case import Aim, Care
+from idkey.model.character import State
 
 translate = QCoreApplication.translate
 
@@ -34,3 +35,14 @@ def reading_words() -> str:
 def upper_first(text: str) -> str:
     """The text with a capital to start with."""
     return text[:1].upper() + text[1:]
+
+
+def credit_words(state: State) -> str:
+    """Who made the figure of a state, and how it may be used; empty when it says neither."""
+    credit, licence = state.figure_credit.strip(), state.figure_licence.strip()
+    if credit and licence:
+        text = translate("words", "Picture: {credit}, {licence}")
+        return text.format(credit=credit, licence=licence)
+    if credit or licence:
+        return translate("words", "Picture: {credit}").format(credit=credit or licence)
+    return ""
