@@ -1,12 +1,12 @@
 """The orientation plates of a tarantula, from above and from below."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
-from idkey.figures.drawing import Group, Item, Part, group, pieces, placed
-from idkey.figures.geometry import MIRROR, Place, Points, area, moved
+from idkey.figures.drawing import Group, placed
+from idkey.figures.geometry import MIRROR, Place, Points, moved
 from idkey.figures.ink import skin
-from idkey.figures.plates import LETTER, label
+from idkey.figures.plate_layout import Tag, box, labelled, rings
 from idkey.figures.rod import rod
 from idkey.figures.spider.abdomen import Belly
 from idkey.figures.spider.animal import Build, Coat, animal
@@ -15,7 +15,7 @@ from idkey.figures.spider.body import Shield
 from idkey.figures.spider.inset import GROUPS
 from idkey.figures.spider.leg import LEG_COURSES, PALP_SEGMENTS, SEGMENTS, WIDTHS
 from idkey.figures.spider.tiles_legs import CONTEXT_PELT
-from idkey.figures.svg import Sheet, svg
+from idkey.figures.svg import Sheet
 from idkey.figures.tile import PLAIN
 
 WIDTH, HEIGHT = 760.0, 600.0
@@ -39,16 +39,6 @@ VIEWS: Mapping[str, Mapping[str, str]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class _Tag:
-    """Where a name stands, and the points its line runs through."""
-
-    part: str
-    at: complex
-    to: Points
-    anchor: str
-
-
 def _spot(leg: str, segment: str, side: Place) -> complex:
     """The middle of a segment on the plate."""
     course = LEG_COURSES[leg]
@@ -57,24 +47,24 @@ def _spot(leg: str, segment: str, side: Place) -> complex:
     return side(middle * _BUILD.carapace) + _FRONT
 
 
-def _tags(view: str) -> tuple[_Tag, ...]:
+def _tags(view: str) -> tuple[Tag, ...]:
     here = Place()
     shared = (
-        _Tag("chelicerae", 380 + 18j, (380 + 30j, 370 + 232j), "middle"),
-        _Tag("palps", 464 + 70j, (_FRONT + complex(0.55, -1.3) * _BUILD.carapace,), "middle"),
-        _Tag("metatarsi", 628 + 120j, (_spot("leg_2", "metatarsus", here),), "start"),
-        _Tag("tibiae", 652 + 214j, (_spot("leg_2", "tibia", here),), "start"),
-        _Tag("patellae", 602 + 280j, (_spot("leg_2", "patella", here),), "start"),
-        _Tag("femora", 652 + 336j, (_spot("leg_3", "femur", here),), "start"),
-        _Tag("legs", 118 + 110j, (_spot("leg_2", "tarsus", MIRROR),), "end"),
+        Tag("chelicerae", 380 + 18j, (380 + 30j, 370 + 232j), "middle"),
+        Tag("palps", 464 + 70j, (_FRONT + complex(0.55, -1.3) * _BUILD.carapace,), "middle"),
+        Tag("metatarsi", 628 + 120j, (_spot("leg_2", "metatarsus", here),), "start"),
+        Tag("tibiae", 652 + 214j, (_spot("leg_2", "tibia", here),), "start"),
+        Tag("patellae", 602 + 280j, (_spot("leg_2", "patella", here),), "start"),
+        Tag("femora", 652 + 336j, (_spot("leg_3", "femur", here),), "start"),
+        Tag("legs", 118 + 110j, (_spot("leg_2", "tarsus", MIRROR),), "end"),
     )
     if view == "above":
         return (
             *shared,
-            _Tag("carapace", 130 + 318j, (368 + 306j,), "end"),
-            _Tag("abdomen", 414 + 548j, (392 + 436j,), "start"),
+            Tag("carapace", 130 + 318j, (368 + 306j,), "end"),
+            Tag("abdomen", 414 + 548j, (392 + 436j,), "start"),
         )
-    return (*shared, _Tag("abdomen", 414 + 548j, (392 + 436j,), "start"))
+    return (*shared, Tag("abdomen", 414 + 548j, (392 + 436j,), "start"))
 
 
 def _drawn(view: str) -> Group:
@@ -94,12 +84,8 @@ def _drawn(view: str) -> Group:
 
 def plate_svg(view: str) -> str:
     """One plate as SVG text, labelled in English."""
-    tags = [
-        label(tag.part, NAMES[tag.part]["en"], at=tag.at, to=tag.to, anchor=tag.anchor)
-        for tag in _tags(view)
-    ]
     sheet = Sheet(width=WIDTH, height=HEIGHT, title=f"A tarantula {VIEWS[view]['en'].lower()}")
-    return svg(sheet, (_drawn(view), group(*tags, name="labels")))
+    return labelled(sheet, _drawn(view), _tags(view), NAMES)
 
 
 def areas(view: str) -> dict[str, list[Points]]:
@@ -107,31 +93,14 @@ def areas(view: str) -> dict[str, list[Points]]:
     drawn = _drawn(view)
     names = ["chelicerae", "abdomen", "palps"]
     names = ["carapace", *names] if view == "above" else names
-    found = {name: _rings(drawn, name) for name in names}
+    found = {name: rings(drawn, name) for name in names}
     for plural, segment in GROUPS.items():
         found[plural] = _segments(segment)
-    found["legs"] = _segments("tarsus") + _rings(drawn, "coxae")
-    found["palps"] += _rings(drawn, "maxillae")
+    found["legs"] = _segments("tarsus") + rings(drawn, "coxae")
+    found["palps"] += rings(drawn, "maxillae")
     for tag in _tags(view):
-        found[tag.part].append(_box(tag))
+        found[tag.part].append(box(tag, NAMES))
     return found
-
-
-def _rings(drawn: Group, name: str) -> list[Points]:
-    return [
-        piece.outline.flat(2)
-        for item in _named(drawn, name)
-        for piece in pieces((item,))
-        if isinstance(piece, Part) and abs(area(piece.outline.flat(3))) > 60
-    ]
-
-
-def _named(item: Item, name: str) -> list[Group]:
-    if not isinstance(item, Group):
-        return []
-    if item.name == name:
-        return [item]
-    return [found for inner in item.items for found in _named(inner, name)]
 
 
 def _segments(segment: str) -> list[Points]:
@@ -146,11 +115,3 @@ def _segments(segment: str) -> list[Points]:
             after = WIDTHS[min(index + 1, 4)]
             found.append(rod(ends[0], ends[1], wide * WIDTHS[index], wide * after).flat(1))
     return found
-
-
-def _box(tag: _Tag) -> Points:
-    wide = max(len(name) for name in NAMES[tag.part].values()) * LETTER * 0.66 + 8
-    left = tag.at.real - {"start": 6, "middle": wide / 2, "end": wide - 6}[tag.anchor]
-    top, foot = tag.at.imag - LETTER * 0.9, tag.at.imag + LETTER * 0.9
-    corners = (complex(left, top), complex(left + wide, top))
-    return (*corners, complex(left + wide, foot), complex(left, foot))
