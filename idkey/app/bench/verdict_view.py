@@ -87,8 +87,8 @@ class VerdictView(QWidget):
         self._thumb.show_text(thumb)
         self._thumb.setVisible(bool(thumb) and not session.thinking)
         found = {caution.stake: caution for caution in assessment.cautions}
-        self.hazard.show_caution(key, found.get(Stake.HAZARD))
-        self.permit.show_caution(key, found.get(Stake.PERMIT))
+        self.hazard.show_caution(key, found.get(Stake.HAZARD), case=session.case.id)
+        self.permit.show_caution(key, found.get(Stake.PERMIT), case=session.case.id)
 
     @Slot()
     def _on_why_clicked(self) -> None:
