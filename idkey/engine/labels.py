@@ -1,50 +1,36 @@
 """What a typed label means: entries of the key, taxon names, near matches."""
 
 import re
-import unicodedata
+from collections.abc import Iterator
 from functools import lru_cache
 
 from rapidfuzz import fuzz, process
 
 from idkey.engine.result import LabelMatch
+from idkey.engine.spelling import abbreviated, bare, name_only, normalised, singular
 from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.model.label import Label
 from idkey.model.taxon import Taxon
 
+__all__ = ("claimed", "label_entry", "match_labels", "name_only", "normalised")
+
 NEAR = 75.0
 """Likeness from which a near match is offered; it is never taken without asking."""
 
+WITHIN = 95.0
+"""Most that a label scores whose words are all within the other's."""
+
 OFFERED = 6
 
-_NOISE = re.compile(r"\b(cb|wc|ltc|adult|juv|juvenile|male|female|sp|spec|spp)\b\.?|[0-9.]+")
-
-
-def normalised(text: str) -> str:
-    """The label without accents, case, punctuation and double blanks."""
-    plain = unicodedata.normalize("NFKD", text.casefold())
-    plain = "".join(c for c in plain if not unicodedata.combining(c))
-    return re.sub(r"[\W_]+", " ", plain).strip()
-
-
-def _singular(text: str) -> str:
-    """Like `normalised`, and a plural s at the end of a word is dropped."""
-    return re.sub(r"(?<=[a-z]{3})(?<!s)s\b", "", text)
-
-
-def name_only(synonym: str) -> str:
-    """The name in a synonym entry, without authority: leading genus and epithets.
-
-    Example: ``"Buthus (Heterometrus) spinifer Ehrenberg, 1828"`` gives
-    ``"Buthus (Heterometrus) spinifer"``.
-    """
-    found = re.match(r"[A-Z][a-z]+(?: \([A-Z][a-z]+\))?(?: [a-z][a-z-]+){0,2}", synonym)
-    return found.group(0) if found else synonym
+ON_LABELS = 1900
+"""Combinations first printed before this year are on no shop label of their genus."""
 
 
 @lru_cache(maxsize=8)
 def _entries(key: Key) -> dict[str, Label]:
-    return {label.id: label for label in (*key.labels, *map(_of_taxon, key.taxa))}
+    labels = (*key.labels, *map(_of_taxon, key.taxa), *_of_genera(key))
+    return {label.id: label for label in labels}
 
 
 def _of_taxon(taxon: Taxon) -> Label:
@@ -55,8 +41,37 @@ def _of_taxon(taxon: Taxon) -> Label:
     )
 
 
+def _of_genera(key: Key) -> Iterator[Label]:
+    """Labels that are just a genus: its taxa, and those a shop may still keep in it."""
+    names = {taxon.name for taxon in key.taxa}
+    for genus in dict.fromkeys(taxon.genus for taxon in key.taxa):
+        members = tuple(taxon.id for taxon in key.taxa if _in_genus(taxon, genus))
+        if genus not in names:
+            yield Label(
+                id=f"genus:{genus}",
+                text=genus,
+                covers=members,
+                covers_outside=(f"{genus} spp.",),
+                evidence="name",
+            )
+
+
+def _in_genus(taxon: Taxon, genus: str) -> bool:
+    if taxon.genus == genus:
+        return True
+    return any(_recent(name) for name in taxon.synonyms if name.partition(" ")[0] == genus)
+
+
+def _recent(name: str) -> bool:
+    year = re.search(r"[0-9]{4}", name)
+    return year is None or int(year[0]) >= ON_LABELS
+
+
 def label_entry(key: Key, label_id: str) -> Label | None:
-    """The label entry with that id; names of taxa are entries too (``"taxon:<id>"``)."""
+    """The label entry with that id; names of taxa and of genera are entries too.
+
+    Their ids are ``"taxon:<id>"`` and ``"genus:<name>"``.
+    """
     return _entries(key).get(label_id)
 
 
@@ -66,37 +81,65 @@ def claimed(key: Key, case: Case) -> Label | None:
 
 
 @lru_cache(maxsize=8)
-def _spellings(key: Key) -> tuple[tuple[str, str, str], ...]:
-    """(normalised spelling, spelling, label id), explicit entries first."""
-    found: dict[str, tuple[str, str, str]] = {}
+def _spellings(key: Key) -> dict[str, tuple[str, str]]:
+    """Normalised spelling to spelling and label id, explicit entries first.
+
+    A genus cut to its first letter counts where only one entry can be meant.
+    """
+    found: dict[str, tuple[str, str]] = {}
+    short: dict[str, dict[str, str]] = {}
     for label in _entries(key).values():
         for spelling in (label.text, *label.variants):
-            plain = _singular(normalised(spelling))
-            found.setdefault(plain, (plain, spelling, label.id))
-    return tuple(found.values())
+            found.setdefault(singular(spelling), (spelling, label.id))
+            if letter := abbreviated(spelling):
+                _, meant = found[singular(spelling)]
+                short.setdefault(letter, {}).setdefault(meant, spelling)
+    for letter, meanings in short.items():
+        if len(meanings) == 1:
+            ((label_id, spelling),) = meanings.items()
+            found.setdefault(letter, (spelling, label_id))
+    found.pop("", None)
+    return found
 
 
 def match_labels(key: Key, text: str) -> tuple[LabelMatch, ...]:
     """Label entries that fit a typed text, best first, at most six, one per entry.
 
-    An exact match is the same text after normalising, also without size, sex and "sp.". The
-    first one may be taken without asking; near ones are only offered.
+    An exact match is the same text after normalising, also without size, sex, authority and
+    "sp.". The first one may be taken without asking; near ones are only offered.
     """
-    plain = _singular(normalised(text))
+    plain, core = singular(text), bare(text)
     if not plain:
         return ()
-    bare = _singular(normalised(_NOISE.sub(" ", text.casefold())))
     spellings = _spellings(key)
-    scored = process.extract(
-        plain, [s[0] for s in spellings], scorer=fuzz.WRatio, limit=4 * OFFERED, score_cutoff=NEAR
-    )
     best: dict[str, LabelMatch] = {}
-    for _, score, place in scored:
-        known, spelling, label = spellings[place]
-        exact = known in (plain, bare)
-        match = LabelMatch(
-            label=label, text=spelling, score=100.0 if exact else min(score, 99.0), exact=exact
-        )
-        if label not in best or match.score > best[label].score:
-            best[label] = match
+    for known in (plain, core):
+        if known in spellings:
+            _take(best, spellings[known], 100.0, exact=True)
+    for known, score in _near(core or plain, tuple(spellings)):
+        _take(best, spellings[known], min(score, 99.0), exact=False)
     return tuple(sorted(best.values(), key=lambda m: (-m.exact, -m.score)))[:OFFERED]
+
+
+def _take(
+    best: dict[str, LabelMatch], meant: tuple[str, str], score: float, *, exact: bool
+) -> None:
+    spelling, label = meant
+    if label not in best or score > best[label].score:
+        best[label] = LabelMatch(label=label, text=spelling, score=score, exact=exact)
+
+
+def _near(text: str, known: tuple[str, ...]) -> Iterator[tuple[str, float]]:
+    """Spellings that are like the text, or whose words are within it or the other way round."""
+    limit = 4 * OFFERED
+    alike = process.extract(
+        text, known, scorer=fuzz.token_sort_ratio, limit=limit, score_cutoff=NEAR
+    )
+    yield from ((spelling, score) for spelling, score, _ in alike)
+    within = process.extract(
+        text, known, scorer=fuzz.token_set_ratio, limit=limit, score_cutoff=100.0
+    )
+    for spelling, _, _ in within:
+        if set(spelling.split()) <= set(text.split()) or set(text.split()) <= set(spelling.split()):
+            share = min(len(spelling), len(text)) / max(len(spelling), len(text))
+            yield spelling, NEAR + (WITHIN - NEAR) * share

@@ -129,7 +129,7 @@ def _label(entry: Entry[LabelDoc], known: Known) -> Iterator[Problem]:
         if taxon in doc.covers:
             problem = f"'{taxon}' is both covered by the label and sold under it by mistake."
             yield yaml.problem((*loc, "sold_as", index), problem, "Remove it from one list.")
-    if not doc.deciding:
+    if not doc.deciding and (doc.covers or doc.sold_as):
         problem = f"The label '{doc.text}' names no characters that decide it."
         yield yaml.problem(
             loc, problem, "Add them under deciding, best first.", severity=Severity.WARNING
