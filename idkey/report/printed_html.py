@@ -1,10 +1,12 @@
 """A printed key as one HTML page, with links between couplets."""
 
 from html import escape
+from pathlib import Path
 
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import rich
+from idkey.report.printed_figures import figure_html, lead_figures
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -21,16 +23,33 @@ body { font: 1rem/1.45 "Idkey Sans", sans-serif; max-width: 46rem; margin: 2rem 
 .lead { display: grid; grid-template-columns: 4rem 1fr; gap: .5rem; padding: .2rem 0; }
 .first { border-top: 1px solid #9a9da3; margin-top: .6rem; padding-top: .6rem; }
 .note, .remark { font-size: .85rem; opacity: .8; }
+.figures { display: flex; gap: .5rem; margin-top: .3rem; }
+.figures img { width: 7rem; background: #fff; border-radius: .3rem; padding: .2rem; }
 .end { font-weight: bold; }
 .mark { font-weight: bold; }
 @media print { body { margin: 0; } .lead { break-inside: avoid; } }
 """
 
 
-def printed_html(key: Key, layout: Layout = Layout.BRACKETED, language: Language = ENGLISH) -> str:
-    """The key as an HTML page that needs nothing else; every text in it is escaped."""
+def printed_html(
+    key: Key,
+    layout: Layout = Layout.BRACKETED,
+    language: Language = ENGLISH,
+    *,
+    images: Path | None = None,
+) -> str:
+    """The key as an HTML page that needs nothing else; every text in it is escaped.
+
+    Args:
+        key: The key.
+        layout: How couplets stand on the page.
+        language: Language of the fixed words.
+        images: Folder of the drawings; None leaves them out.
+    """
     title = escape(f"{key.title}, {language.say('version {n}', n=key.version)}")
-    leads = "\n".join(_lead(key, lead, layout, language) for lead in printed_key(key, layout))
+    leads = "\n".join(
+        _lead(key, lead, layout, language, images=images) for lead in printed_key(key, layout)
+    )
     cautions = "\n".join(f"<p>{rich(key, caution)}</p>" for caution in key.cautions)
     return f"""<!DOCTYPE html>
 <html lang="{escape(language.code)}">
@@ -45,7 +64,9 @@ def printed_html(key: Key, layout: Layout = Layout.BRACKETED, language: Language
 """
 
 
-def _lead(key: Key, lead: PrintedLead, layout: Layout, language: Language) -> str:
+def _lead(
+    key: Key, lead: PrintedLead, layout: Layout, language: Language, *, images: Path | None
+) -> str:
     first = lead.first
     number = number_words(lead, layout)
     anchor = f' id="c{escape(lead.couplet)}"' if first else ""
@@ -53,9 +74,12 @@ def _lead(key: Key, lead: PrintedLead, layout: Layout, language: Language) -> st
     note = f'<div class="note">{rich(key, lead.note)}</div>' if lead.note else ""
     remark = f'<div class="remark">{rich(key, lead.remark)}</div>' if lead.remark else ""
     kind = "lead first" if first else "lead"
+    drawn = lead_figures(key, lead, images) if images is not None else ()
+    figures = f'<div class="figures">{"".join(map(figure_html, drawn))}</div>' if drawn else ""
     return (
         f'<div class="{kind}"{anchor}{shift}><div>{escape(number)}</div>'
-        f"<div>{note}{rich(key, lead.statement)}{_end(key, lead, language)}{remark}</div></div>"
+        f"<div>{note}{rich(key, lead.statement)}{_end(key, lead, language)}{remark}"
+        f"{figures}</div></div>"
     )
 
 

@@ -10,9 +10,11 @@ from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import scientific_names
 from idkey.report.paper.about import About
+from idkey.report.paper.closing import drawing_source
 from idkey.report.paper.marks import stake_mark
-from idkey.report.paper.prose import Piece, Type, broken, paragraph, pieces, set_block
+from idkey.report.paper.prose import Block, Piece, Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sheet import SOFT, Sheet
+from idkey.report.printed_figures import LeadFigure, lead_figures
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -29,10 +31,28 @@ LINE = Type(size=9)
 SMALL = Type(size=7.4, colour=SOFT)
 
 
+FIGURE_MM = (19.0, 15.0)
+"""Width and height of a drawing beside a lead."""
+
+GAP_MM = 1.5
+
+
 def write_printed_key(
-    path: Path, key: Key, layout: Layout = Layout.BRACKETED, language: Language = ENGLISH
+    path: Path,
+    key: Key,
+    layout: Layout = Layout.BRACKETED,
+    language: Language = ENGLISH,
+    *,
+    images: Path | None = None,
 ) -> None:
     """Write the couplets of a key as PDF.
+
+    Args:
+        path: The file.
+        key: The key.
+        layout: How couplets stand on paper.
+        language: Language of the fixed words.
+        images: Folder of the drawings; None leaves them out.
 
     Raises:
         IdKeyError: The key has no couplets, or the file cannot be written there.
@@ -43,7 +63,7 @@ def write_printed_key(
             "Write couplets in the workshop, or build them from the scores.",
         )
     try:
-        path.write_bytes(printed_bytes(key, layout, language))
+        path.write_bytes(printed_bytes(key, layout, language, images=images))
     except OSError as err:
         raise IdKeyError(
             f"{path} cannot be written: {err.strerror or err}.", "Choose another folder."
@@ -51,12 +71,17 @@ def write_printed_key(
 
 
 def printed_bytes(
-    key: Key, layout: Layout = Layout.BRACKETED, language: Language = ENGLISH
+    key: Key,
+    layout: Layout = Layout.BRACKETED,
+    language: Language = ENGLISH,
+    *,
+    images: Path | None = None,
 ) -> bytes:
     """The same as bytes."""
     title = f"{key.title}, {language.say('version {n}', n=key.version)}"
+    state = key.digest[:16] or language.say("draft, not saved")
     sheet = Sheet(
-        footer=f"{title} · {key.digest[:16]}",
+        footer=f"{title} · {state}",
         page_words=language.say("Page {page} of {pages}", page="{page}", pages="{pages}"),
     )
     sheet.describe(
@@ -77,51 +102,96 @@ def printed_bytes(
         sheet.set_y(sheet.get_y() + 1)
         paragraph(sheet, pieces(names, text), SMALL)
     sheet.set_y(sheet.get_y() + 3)
+    press = _Press(sheet, key, layout, language, images=images)
     for lead in printed_key(key, layout):
-        _lead(sheet, lead, layout, language, names)
+        press.set_lead(lead)
     return sheet.finished()
 
 
-def _lead(
-    sheet: Sheet,
-    lead: PrintedLead,
-    layout: Layout,
-    language: Language,
-    names: tuple[str, ...],
-) -> None:
-    x = sheet.margins.left + min(lead.depth, 14) * STEP_MM
-    left = x + (NUMBER_MM if layout is Layout.BRACKETED else 9.0)
-    width = sheet.w - sheet.margins.right - left
-    marks = mark_words(lead, language)
-    note = broken(sheet, pieces(names, lead.note), width, SMALL) if lead.note else None
-    main = broken(sheet, _content(lead, language, names), width, LINE)
-    below = " ".join(part for part in (f"{marks}." if marks else "", lead.remark) if part)
-    remark = broken(sheet, pieces(names, below), width - MARK_MM - 1, SMALL) if below else None
-    blocks = [block for block in (note, main, remark) if block is not None]
-    sheet.room(sum(block.height for block in blocks) + 2)
-    y = sheet.get_y()
-    if lead.first and layout is Layout.BRACKETED:
-        sheet.rule(y)
-        y += 1.2
-    if note is not None:
-        y = set_block(sheet, note, left, y)
-    number = broken(sheet, ((number_words(lead, layout), "B"),), left - x, LINE)
-    set_block(sheet, number, x, y)
-    y = set_block(sheet, main, left, y)
-    if remark is not None:
-        _mark(sheet, lead, left, y)
-        y += remark.height
+class _Press:
+    """Sets the leads of a key one below the other.
+
+    Args:
+        sheet: The paper.
+        key: The key.
+        layout: How couplets stand on it.
+        language: Language of the fixed words.
+        images: Folder of the drawings; None leaves them out.
+    """
+
+    def __init__(
+        self,
+        sheet: Sheet,
+        key: Key,
+        layout: Layout,
+        language: Language,
+        *,
+        images: Path | None,
+    ) -> None:
+        self._sheet = sheet
+        self._key = key
+        self._bracketed = layout is Layout.BRACKETED
+        self._layout = layout
+        self._language = language
+        self._images = images
+        self._names = scientific_names(key)
+
+    def set_lead(self, lead: PrintedLead) -> None:
+        """Set note, number, statement, end and remark, and the drawings at the right edge."""
+        sheet = self._sheet
+        x = sheet.margins.left + min(lead.depth, 14) * STEP_MM
+        left = x + (NUMBER_MM if self._bracketed else 9.0)
+        figures = lead_figures(self._key, lead, self._images) if self._images else ()
+        room = len(figures) * (FIGURE_MM[0] + GAP_MM)
+        note, main, remark = self._blocks(lead, sheet.w - sheet.margins.right - left, room)
+        text = main.height + (remark.height if remark else 0.0)
+        height = max(text, FIGURE_MM[1] if figures else 0.0)
+        sheet.room(height + (note.height if note else 0.0) + 2)
+        y = sheet.get_y()
+        if lead.first and self._bracketed:
+            sheet.rule(y)
+            y += 1.2
+        if note is not None:
+            y = set_block(sheet, note, left, y)
+        number = broken(sheet, ((number_words(lead, self._layout), "B"),), left - x, LINE)
+        set_block(sheet, number, x, y)
+        below = set_block(sheet, main, left, y)
+        if remark is not None:
+            self._set_remark(lead, remark, left, below)
+        self._set_figures(figures, sheet.w - sheet.margins.right - room + GAP_MM, y)
+        sheet.set_y(y + height + 0.8)
+
+    def _blocks(
+        self, lead: PrintedLead, width: float, room: float
+    ) -> tuple[Block | None, Block, Block | None]:
+        sheet, names = self._sheet, self._names
+        marks = mark_words(lead, self._language)
+        marks = f"{marks[:1].upper()}{marks[1:]}." if marks else ""
+        below = " ".join(part for part in (marks, lead.remark) if part)
+        narrow = width - room
+        return (
+            broken(sheet, pieces(names, lead.note), width, SMALL) if lead.note else None,
+            broken(sheet, _content(lead, self._language, names), narrow, LINE),
+            broken(sheet, pieces(names, below), narrow - MARK_MM - 1, SMALL) if below else None,
+        )
+
+    def _set_remark(self, lead: PrintedLead, remark: Block, left: float, y: float) -> None:
+        """Set a remark behind the mark of what the lead ends in."""
+        if lead.dangerous:
+            stake_mark(self._sheet, Stake.HAZARD, left, y, MARK_MM)
+        elif lead.listed:
+            stake_mark(self._sheet, Stake.PERMIT, left, y, MARK_MM)
         indent = MARK_MM + 1 if lead.dangerous or lead.listed else 0
-        set_block(sheet, remark, left + indent, y - remark.height)
-    sheet.set_y(y + 0.8)
+        set_block(self._sheet, remark, left + indent, y)
 
-
-def _mark(sheet: Sheet, lead: PrintedLead, x: float, y: float) -> None:
-    """Draw the mark of an end beside its remark."""
-    if lead.dangerous:
-        stake_mark(sheet, Stake.HAZARD, x, y, MARK_MM)
-    elif lead.listed:
-        stake_mark(sheet, Stake.PERMIT, x, y, MARK_MM)
+    def _set_figures(self, figures: tuple[LeadFigure, ...], x: float, y: float) -> None:
+        wide, high = FIGURE_MM
+        for figure in figures:
+            source = drawing_source(figure.file)
+            self._sheet.image(
+                source, x=x, y=y, w=wide, h=high, keep_aspect_ratio=True, alt_text=figure.words
+            )
+            x += wide + GAP_MM
 
 
 def _content(lead: PrintedLead, language: Language, names: tuple[str, ...]) -> tuple[Piece, ...]:

@@ -3,6 +3,7 @@
 import io
 import re
 from dataclasses import replace
+from html import escape
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -13,6 +14,7 @@ from idkey import places
 from idkey.errors import IdKeyError
 from idkey.formats.folder import read_key
 from idkey.model.couplet import Couplet, Lead
+from idkey.report.printed_figures import lead_figures
 from idkey.report.printed_html import printed_html
 from idkey.report.printed_key import Layout, printed_key, printed_text
 from idkey.report.printed_pdf import printed_bytes, write_printed_key
@@ -145,7 +147,7 @@ def test_every_lead_is_on_the_printed_pages(layout: Layout):
     leads = printed_key(COUPLED, layout)
 
     assert [lead.statement for lead in leads if lead.statement not in text] == []
-    assert "medically significant" in text
+    assert "Medically significant." in text
     assert "Dark when young." in text
 
 
@@ -159,6 +161,28 @@ def test_every_reachable_couplet_and_end_of_a_shipped_key_is_printed(name: str, 
     assert {lead.couplet for lead in leads} == {couplet.id for couplet in key.couplets}
     assert {end for lead in leads for end in lead.ends} == ends
     assert max(map(len, printed_text(key, layout).splitlines())) <= 78
+
+
+def test_drawings_stand_beside_the_leads_and_the_page_needs_no_other_file():
+    key = read_key(places.keys_folder() / "kitchen-leaves")
+    images = places.images_folder()
+    leads = printed_key(key)
+    drawn = [figure for lead in leads for figure in lead_figures(key, lead, images)]
+    page = printed_html(key, images=images)
+    pdf = printed_bytes(key, images=images)
+    text = re.sub(r"\s+", " ", " ".join(p.extract_text() for p in PdfReader(io.BytesIO(pdf)).pages))
+
+    assert len(drawn) >= len(leads) - 2
+    assert page.count("<img ") == page.count('src="data:image/') == len(drawn)
+    assert all(f'alt="{escape(figure.words)}"' in page for figure in drawn)
+    assert [lead.statement for lead in leads if lead.statement not in text] == []
+    assert len(pdf) > 2 * len(printed_bytes(key))
+
+
+def test_a_key_that_is_not_saved_says_so_on_every_page():
+    pages = PdfReader(io.BytesIO(printed_bytes(replace(COUPLED, digest="")))).pages
+
+    assert all("draft, not saved" in page.extract_text() for page in pages)
 
 
 def test_a_key_without_couplets_and_a_missing_folder_are_told(tmp_path: Path):

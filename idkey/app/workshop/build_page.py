@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, QUrl, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
@@ -49,6 +49,7 @@ class BuildPage(QWidget):
         self.options.build.clicked.connect(self._on_build_clicked)
         self.options.stop.clicked.connect(self._on_stop_clicked)
         self.take.clicked.connect(self._on_take_clicked)
+        self.preview.anchorClicked.connect(self._on_link)
         self._latest.answered.connect(self._on_built)
         self._latest.failed.connect(self._on_failed)
         state.changed.connect(self.show_editing)
@@ -170,6 +171,10 @@ class BuildPage(QWidget):
         self.options.build.setFocus(Qt.FocusReason.OtherFocusReason)
         if self._state.editing is not None:
             self._show_result(self._state.editing)
+
+    @Slot(QUrl)
+    def _on_link(self, url: QUrl) -> None:
+        self.preview.scrollToAnchor(f"c{url.toString().partition(':')[2]}")
 
     @Slot()
     def _on_take_clicked(self) -> None:

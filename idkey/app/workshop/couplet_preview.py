@@ -54,7 +54,8 @@ def _row(
     shift = px(STEP) * min(lead.depth, DEEPEST)
     note = f'<span class="soft">{rich(key, lead.note)}</span><br>' if lead.note else ""
     remark = f'<br><span class="soft">{rich(key, lead.remark)}</span>' if lead.remark else ""
-    number = f"<b>{escape(number_words(lead, layout))}</b>"
+    anchor = f'<a name="c{escape(lead.couplet)}"></a>' if lead.first else ""
+    number = f"{anchor}<b>{escape(number_words(lead, layout))}</b>"
     said = f"{note}{rich(key, lead.statement)}{_end(key, lead, language)}{remark}{figures(lead)}"
     if bracketed:
         cells = (
@@ -76,4 +77,5 @@ def _end(key: Key, lead: PrintedLead, language: Language) -> str:
     marks = mark_words(lead, language)
     kind = "hazard" if lead.dangerous else "permit"
     words = f' <span class="{kind}">({escape(marks)})</span>' if marks else ""
-    return f" … <b>{rich(key, end_words(lead, language))}</b>{words}"
+    sign = '<span class="hazard">⚠</span> ' if lead.dangerous else ""
+    return f" … {sign}<b>{rich(key, end_words(lead, language))}</b>{words}"

@@ -10,6 +10,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
 from idkey.app.workshop.impact_page import ImpactPage
+from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.state import WorkshopState
 
 translate = QCoreApplication.translate
@@ -37,5 +38,6 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
     return (
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
         WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
+        WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
         WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
     )

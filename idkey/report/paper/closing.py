@@ -54,14 +54,14 @@ def _drawings(sheet: Sheet, row: list[tuple[Path, str]]) -> None:
     sheet.room(height + 1.5)
     x, y = sheet.margins.left, sheet.get_y()
     for (file, words), caption in zip(row, captions, strict=True):
-        picture = _drawing(file)
+        picture = drawing_source(file)
         sheet.image(picture, x=x, y=y, w=wide, h=high, keep_aspect_ratio=True, alt_text=words)
         set_block(sheet, caption, x, y + high + 0.6)
         x += wide + GAP_MM
     sheet.set_y(y + height + 1.5)
 
 
-def _drawing(file: Path) -> Path | io.BytesIO:
+def drawing_source(file: Path) -> Path | io.BytesIO:
     """The drawing as the library takes it: without titles, in the font of the paper."""
     if file.suffix != ".svg":
         return file
