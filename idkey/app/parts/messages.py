@@ -1,7 +1,7 @@
 """Errors as words on the screen; the only place that makes them."""
 
 import logging
-import uuid
+import os
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
@@ -25,7 +25,7 @@ def message_for(error: BaseException) -> Message:
     """The message for `error`; an unexpected one is logged whole under a short code."""
     if isinstance(error, IdKeyError):
         return Message(error.problem, error.remedy)
-    code = uuid.uuid4().hex[:6].upper()
+    code = os.urandom(3).hex().upper()
     log.error("unexpected error %s", code, exc_info=error)
     return Message(
         translate("messages", "The program made a mistake and could not finish this step."),
