@@ -16,6 +16,7 @@ class Ground(StrEnum):
     PRINT = "print"
     PARTLY_MEMORY = "partly_memory"
     MEMORY = "memory"
+    UNTOLD = "untold"
     EMPTY = "empty"
 
 
@@ -56,7 +57,8 @@ class Coverage:
 def coverage(key: Key) -> Coverage:
     """How much of the matrix is filled.
 
-    A cell counts once, by the weakest of its scores. A cell that is not scored because the taxon
+    A cell counts once, by the weakest of its scores; one that claims to be from print and names
+    no source is told to be without one. A cell that is not scored because the taxon
     lacks what the character depends on counts as no cell at all.
     """
     counts: Counter[Ground] = Counter()
@@ -72,7 +74,12 @@ def coverage(key: Key) -> Coverage:
 
 def _weakest(scores: tuple[Score, ...]) -> Ground:
     order = list(Ground)
-    return max((_GROUNDS[score.basis] for score in scores), key=order.index)
+    return max(map(_ground, scores), key=order.index)
+
+
+def _ground(score: Score) -> Ground:
+    ground = _GROUNDS[score.basis]
+    return Ground.UNTOLD if ground is Ground.PRINT and not score.sources else ground
 
 
 def _needless(key: Key, taxon: str, character: str) -> bool:

@@ -1,36 +1,27 @@
-"""A new key from somebody's spreadsheet: what each column seems to be, and the key it makes."""
+"""Somebody's spreadsheet that is to become a key: what each column seems to be."""
 
 import re
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
-from pathlib import Path
 
 from idkey.formats.cell_safe import unsafe
-from idkey.formats.cell_text import CellError, parts_of, spans
-from idkey.formats.imported import (
-    HAZARD_UNTOLD,
-    LOOKS_UNTOLD,
-    UNKNOWN_HAZARD,
-    Ids,
-    Imported,
-    imported,
-)
-from idkey.formats.problem import KeyProblems, Problem
+from idkey.formats.cell_text import parts_of, spans
 from idkey.formats.sheet import DATE, Sheet
-from idkey.formats.table_reading import cell_problem, read_cell
-from idkey.model.character import Character, Kind, Look, State
-from idkey.model.key import Key
-from idkey.model.score import Score
-from idkey.model.taxon import Taxon
+from idkey.model.character import Kind
 
 MOST_STATES = 34
 _TAXON = frozenset(("taxon", "species", "name", "scientific name", "scientificname", "taxa"))
 _ABOUT = {"authority": "authority", "author": "authority", "family": "family", "genus": "skip"}
 _UNIT = re.compile(r"^(.*\S)\s*[(\[]\s*(mm|cm|m|µm|um|g|mg|kg|°|deg|%)\s*[)\]]\s*$")
-_UNKNOWN = frozenset(("", "?", "-", "na", "n.a.", "unknown", "n/k"))
-_HEAD = re.compile(r"^(?:juvenile |adult )?(?:female|male|adult|juvenile)?:\s*", re.IGNORECASE)
+UNKNOWN = frozenset(("", "?", "-", "na", "n.a.", "unknown", "n/k"))
+"""Cells that say nothing, in small letters."""
+
+HEAD = re.compile(r"^(?:juvenile |adult )?(?:female|male|adult|juvenile)?:\s*", re.IGNORECASE)
+"""What stands before a score for one sex or stage."""
+
 _SHARE_TEXT = 0.6
+_FEW = 5
+_STRAY = 0.2
 
 
 class Role(StrEnum):
@@ -78,11 +69,12 @@ def guess(sheet: Sheet) -> tuple[Column, ...]:
 
 
 def _values(sheet: Sheet, index: int) -> list[str]:
-    cells = (_plain(sheet.cell(row, index)) for row in range(1, len(sheet.rows)))
-    return [text for text in cells if text.lower() not in _UNKNOWN]
+    cells = (plain_text(sheet.cell(row, index)) for row in range(1, len(sheet.rows)))
+    return [text for text in cells if text.lower() not in UNKNOWN]
 
 
-def _plain(text: str) -> str:
+def plain_text(text: str) -> str:
+    """What a cell says, without the quotes that keep it from being worked out."""
     try:
         return str(unsafe(text)).strip()
     except ValueError:
@@ -95,7 +87,7 @@ def _distinct(sheet: Sheet, index: int) -> bool:
 
 
 def _column(sheet: Sheet, index: int) -> Column:
-    heading = _plain(sheet.cell(0, index))
+    heading = plain_text(sheet.cell(0, index))
     word = heading.lower().replace("_", " ")
     if word in _TAXON:
         return Column(index=index, heading=heading, role=Role.TAXON, why="By its heading.")
@@ -105,9 +97,19 @@ def _column(sheet: Sheet, index: int) -> Column:
     if not heading or not values:
         why = "It has no heading." if not heading else "It has no values."
         return Column(index=index, heading=heading, role=Role.SKIP, why=why)
-    if all(_numeric(text) for text in values):
-        return _number(index, heading, values)
+    others = sum(not _numeric(text) for text in values)
+    if not others or _mostly_numbers(heading, others, len(values)):
+        found = _number(index, heading, [text for text in values if _numeric(text)])
+        why = f"{found.why} Cells that are none: {others}." if others else found.why
+        return replace(found, why=why)
     return _states(index, heading, values)
+
+
+def _mostly_numbers(heading: str, others: int, cells: int) -> bool:
+    """Whether a few cells that are no numbers are rather mistakes than states."""
+    if _UNIT.match(heading):
+        return others <= cells / 2
+    return cells >= _FEW and others <= cells * _STRAY
 
 
 def _numeric(text: str) -> bool:
@@ -140,7 +142,7 @@ def _states(index: int, heading: str, values: list[str]) -> Column:
     labels: dict[str, str] = {}
     for text in values:
         for part in re.split(r"\s*;\s*", text):
-            for label in parts_of(_HEAD.sub("", part)):
+            for label in parts_of(HEAD.sub("", part)):
                 labels.setdefault(" ".join(label.split()).casefold(), " ".join(label.split()))
     labels.pop("n/a", None)
     column = Column(
@@ -159,115 +161,7 @@ def _states(index: int, heading: str, values: list[str]) -> Column:
     return column
 
 
-def key_from_sheet(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Imported:
-    """A new key from a sheet.
-
-    Args:
-        sheet: The sheet; its first row holds headings.
-        columns: What each column is; one of them holds the taxa.
-        file: The spreadsheet, for messages and the title.
-
-    Raises:
-        KeyProblems: Cells do not fit their columns; each is named.
-    """
-    problems: list[Problem] = []
-    taxa = _taxa(sheet, columns, file, problems)
-    unfit = list(_unfit(sheet, columns, file))
-    problems += unfit
-    characters = {} if unfit else dict(_characters(columns))
-    scores: list[Score] = []
-    for row, taxon in taxa.items():
-        for index, character in characters.items():
-            if _plain(sheet.cell(row, index)).lower() in _UNKNOWN:
-                continue
-            try:
-                scores += read_cell(sheet, (row, index), taxon.id, character)
-            except CellError as err:
-                place = (row, index)
-                problems.append(cell_problem(file, sheet, place, err.problem, err.remedy))
-    if problems:
-        raise KeyProblems(file.name, problems)
-    key = Key(
-        id=Ids("key").new(file.stem),
-        title=file.stem or "New key",
-        version="0.1.0",
-        taxa=tuple(taxa.values()),
-        characters=tuple(characters.values()),
-        scores=tuple(scores),
-    )
-    skipped = ", ".join(f"'{c.heading}'" for c in columns if c.role is Role.SKIP and c.heading)
-    notes = (f"Columns left out: {skipped}.",) if skipped else ()
-    return imported(key, (*notes, LOOKS_UNTOLD, HAZARD_UNTOLD), file.name)
-
-
-def _taxa(
-    sheet: Sheet, columns: tuple[Column, ...], file: Path, problems: list[Problem]
-) -> dict[int, Taxon]:
-    roles = {column.role: column.index for column in reversed(columns)}
-    named = roles.get(Role.TAXON)
-    if named is None:
-        remedy = "Mark the column with their names."
-        problems.append(cell_problem(file, sheet, (0, 0), "No column holds the taxa.", remedy))
-        return {}
-    ids = Ids("taxon")
-    found: dict[int, Taxon] = {}
-    seen: set[str] = set()
-    for row in range(1, len(sheet.rows)):
-        name = _plain(sheet.cell(row, named))
-        if not name:
-            if any(sheet.rows[row]):
-                remedy = "Write a name, or empty the row."
-                problems.append(cell_problem(file, sheet, (row, named), "No name.", remedy))
-            continue
-        if name.casefold() in seen:
-            problem = f"The taxon '{name[:60]}' is there already."
-            problems.append(cell_problem(file, sheet, (row, named), problem, "Join the rows."))
-        seen.add(name.casefold())
-        found[row] = Taxon(
-            id=ids.new(name),
-            name=name,
-            authority=_plain(sheet.cell(row, roles.get(Role.AUTHORITY, len(columns)))),
-            family=_plain(sheet.cell(row, roles.get(Role.FAMILY, len(columns)))),
-            hazard=UNKNOWN_HAZARD,
-        )
-    if not found and not problems:
-        problems.append(cell_problem(file, sheet, (1, named), "There are no taxa.", "Add rows."))
-    return found
-
-
-def _unfit(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Iterator[Problem]:
-    """Columns that cannot be characters as they are marked."""
-    marked = [column for column in columns if column.role is Role.CHARACTER]
-    if not marked:
-        remedy = "Mark at least one column as a character."
-        yield cell_problem(file, sheet, (0, 0), "No column is a character.", remedy)
-    for column in marked:
-        place = (0, column.index)
-        if column.kind is Kind.MEASUREMENT and not column.unit:
-            problem = f"'{column.heading}' is a measurement without a unit."
-            yield cell_problem(file, sheet, place, problem, "Give its unit, such as mm.")
-        elif not column.kind.numeric and len(column.states) < 2:
-            problem = f"'{column.heading}' needs two states or more."
-            yield cell_problem(file, sheet, place, problem, "Name its states, or skip it.")
-
-
-def _characters(columns: tuple[Column, ...]) -> Iterator[tuple[int, Character]]:
-    ids = Ids("character")
-    for column in columns:
-        if column.role is not Role.CHARACTER:
-            continue
-        state_ids = Ids("state")
-        numeric = column.kind.numeric
-        states = () if numeric else column.states
-        yield (
-            column.index,
-            Character(
-                id=ids.new(column.heading),
-                name=column.heading or f"Column {column.index + 1}",
-                question=f"{column.heading}: {'how much?' if numeric else 'which applies?'}",
-                kind=column.kind,
-                looks=(Look.LENS,),
-                states=tuple(State(id=state_ids.new(label), label=label) for label in states),
-                unit=column.unit if numeric else "",
-            ),
-        )
+def parted_heading(heading: str) -> tuple[str, str]:
+    """A heading without the unit in it, and the unit; empty for none."""
+    unit = _UNIT.match(heading)
+    return (unit[1], unit[2]) if unit else (heading, "")

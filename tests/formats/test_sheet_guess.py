@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from idkey.errors import IdKeyError
 from idkey.formats.problem import KeyProblems
 from idkey.formats.sheet import Sheet, parse_sheets
-from idkey.formats.sheet_guess import Column, Role, guess, key_from_sheet
+from idkey.formats.sheet_guess import Column, Role, guess
+from idkey.formats.sheet_key import key_from_sheet
 from idkey.model.character import Kind, Look
 from idkey.model.score import Inapplicable, Often, Shows, Spans
 from idkey.model.taxon import Danger

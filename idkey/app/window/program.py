@@ -14,6 +14,7 @@ from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.pictures import Pictures
 from idkey.app.parts.theme import Theme
 from idkey.app.window.frame import Frame
+from idkey.app.window.library_room import made_library
 from idkey.app.window.rooms import made_drill, made_workshop
 from idkey.app.window.translation import Translation
 from idkey.app.window.window import Window
@@ -94,6 +95,7 @@ class Program(QObject):
         self.state = BenchState(parts.keys, self.keeper, self)
         self.drill = made_drill(self.state, folders.data)
         self.workshop = made_workshop(self.state, folders.data)
+        self.library = made_library(self.state)
         if resume:
             self.state.resume()
         self._take_over_label()
@@ -107,6 +109,7 @@ class Program(QObject):
         self.window.close_work()
         self.drill.close()
         self.workshop.close()
+        self.library.close()
         self.pictures.close()
         self.state.close()
         self.keeper.close()
@@ -128,6 +131,7 @@ class Program(QObject):
             rationales=self.folders.data / "rationales",
             drill=self.drill,
             workshop=self.workshop,
+            library=self.library,
         )
         window.language_wanted.connect(self._on_language_wanted)
         window.ended.connect(self._on_window_ended)

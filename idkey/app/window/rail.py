@@ -207,6 +207,7 @@ class Rail(QFrame):
             (self.tr("Records"), "Ctrl+2", "records"),
             (self.tr("Drill"), "Ctrl+3", "drill"),
             (self.tr("Workshop"), "Ctrl+4", "workshop"),
+            (self.tr("Library"), "Ctrl+5", "library"),
         )
         found = []
         for word, key, command in places:

@@ -1,4 +1,4 @@
-"""The places of the program side by side: bench, records, drill, workshop."""
+"""The places of the program side by side: bench, records, drill, workshop, library."""
 
 from collections.abc import Callable
 from pathlib import Path
@@ -7,16 +7,19 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from idkey import places
+from idkey.app.bench.finding_pictures import FindingPictures
 from idkey.app.bench.session import Session
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
 from idkey.app.drill.state import DrillState
 from idkey.app.drill.view import DrillView
+from idkey.app.library.state import LibraryState
 from idkey.app.parts.desk import Desk
 from idkey.app.photo.tool import open_for
 from idkey.app.records.view import RecordsView
 from idkey.app.window.about import AboutDialog
 from idkey.app.window.help_view import HelpView
+from idkey.app.window.library_room import LibraryRoom, made_library
 from idkey.app.workshop.shelf import Shelf
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.view import WorkshopView
@@ -49,7 +52,7 @@ class Rooms(QStackedWidget):
         desk: Look, drawings, language.
         data: Folder of the user's own data.
         drill: The state of the drill, which outlives the window; None makes one when needed.
-        workshop: The state of the workshop, which outlives the window as well.
+        workshop, library: The states of those places, which outlive the window as well.
 
     Signals:
         left(): The person came back to the bench.
@@ -70,6 +73,7 @@ class Rooms(QStackedWidget):
         data: Path,
         drill: DrillState | None = None,
         workshop: WorkshopState | None = None,
+        library: LibraryState | None = None,
     ) -> None:
         super().__init__()
         self.bench = bench
@@ -81,13 +85,23 @@ class Rooms(QStackedWidget):
         self.records: RecordsView | None = None
         self.drill: DrillView | None = None
         self.workshop: WorkshopView | None = None
+        self.library = LibraryRoom(
+            library or made_library(state),
+            state,
+            self,
+            to_bench=self.enter_bench,
+            to_workshop=self.edit_key,
+        )
         self._case = state.session.case.id
         self.addWidget(bench)
         state.changed.connect(self._on_state_changed)
         self._workshop.changed.connect(self._on_workshop_changed)
+        self._workshop.cleared.connect(self._on_workshop_changed)
         self._workshop.saved.connect(self._on_key_saved)
         bench.middle.question.measure_asked.connect(self.measure)
         bench.middle.question.entry.offer_measuring(True)
+        shelf = PictureShelf(data / "pictures")
+        self.pictures = FindingPictures(bench, state, shelf=shelf, desk=desk)
 
     def slots(self) -> dict[str, Callable[[], object]]:
         """What the commands of the places do, by command."""
@@ -96,6 +110,7 @@ class Rooms(QStackedWidget):
             "records": self.enter_records,
             "drill": self.enter_drill,
             "workshop": self.enter_workshop,
+            "library": self.enter_library,
             "undo": lambda: self._in_front.undo(),
             "redo": lambda: self._in_front.redo(),
             "photo": self.measure_question,
@@ -107,10 +122,12 @@ class Rooms(QStackedWidget):
     def close_work(self) -> None:
         """Let go of work under way."""
         self.bench.close_work()
+        self.pictures.close_work()
         if self.records is not None:
             self.records.close_work()
         if self.workshop is not None:
             self.workshop.close_work()
+        self.library.close_work()
 
     @property
     def steps(self) -> tuple[bool, bool]:
@@ -119,7 +136,7 @@ class Rooms(QStackedWidget):
             editing = self._workshop.editing
             return bool(editing and editing.past), bool(editing and editing.future)
         session = self._state.session
-        return bool(session.past), bool(session.future)
+        return session.undoable, session.redoable
 
     @property
     def _in_front(self) -> BenchState | WorkshopState:
@@ -140,6 +157,7 @@ class Rooms(QStackedWidget):
             self.records = RecordsView(store, keys, self._desk.theme, language=self._desk.language)
             self.records.deeds.folder = self._data / "rationales"
             self.records.opened.connect(self._on_records_opened)
+            self.records.blind.connect(self._on_records_blind)
             self.addWidget(self.records)
         self._state.keeper.flush()
         self._show(self.records)
@@ -164,9 +182,30 @@ class Rooms(QStackedWidget):
         if self.workshop is None:
             self.workshop = WorkshopView(self._workshop, self._desk)
             self.workshop.left.connect(self.enter_bench)
+            self.workshop.new_asked.connect(self.enter_library)
             self.addWidget(self.workshop)
         self._show(self.workshop)
         self.workshop.come()
+
+    def edit_key(self, folder: Path) -> None:
+        """Take the key of a folder to the workshop."""
+        self.enter_workshop()
+        assert self.workshop is not None
+        self.workshop.open(folder)
+
+    @Slot()
+    def enter_library(self) -> None:
+        """Look at the keys that are here, take keys in, hand them on."""
+        view = self.library.entered(self._desk)
+        if self.indexOf(view) < 0:
+            self.addWidget(view)
+        self._show(view)
+        view.open()
+
+    def take_in(self, file: Path) -> None:
+        """Show a key that came in, before it is added."""
+        self.enter_library()
+        self.library.entered(self._desk).take_in(file)
 
     @Slot(str)
     def measure(self, name: str) -> None:
@@ -232,6 +271,14 @@ class Rooms(QStackedWidget):
     def _on_records_opened(self, case_id: str) -> None:
         self.case_asked.emit(case_id)
         self.enter_bench()
+
+    @Slot(str, str)
+    def _on_records_blind(self, first: str, second: str) -> None:
+        """Lay a second opinion on the bench, and put the first out of sight."""
+        if first in self._state.session.open:
+            self._state.open_case(first)
+            self._state.leave_case()
+        self._on_records_opened(second)
 
     def _show(self, place: QWidget) -> None:
         self.setCurrentWidget(place)

@@ -12,12 +12,14 @@ from idkey.app.bench.session import Mode, Session
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
 from idkey.app.drill.state import DrillState
+from idkey.app.library.state import LibraryState
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, file_rationale
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
 from idkey.app.window.actions import Actions, Slots
+from idkey.app.window.clashes import Clashes
 from idkey.app.window.look import look_slots
 from idkey.app.window.palette import Entry, Palette
 from idkey.app.window.rail import Rail, tray_rows
@@ -36,7 +38,7 @@ class Window(QWidget):
         state: The state of the bench.
         desk: Look, drawings, language.
         rationales: Folder where rationales go.
-        drill, workshop: States of those places; None makes one when needed.
+        drill, workshop, library: States of those places; None makes one when needed.
 
     Signals:
         language_wanted(code: str): The person wants another language.
@@ -54,6 +56,7 @@ class Window(QWidget):
         rationales: Path,
         drill: DrillState | None = None,
         workshop: WorkshopState | None = None,
+        library: LibraryState | None = None,
     ) -> None:
         super().__init__()
         self.setProperty("pane", "ground")
@@ -65,7 +68,9 @@ class Window(QWidget):
         self.rail = Rail(desk)
         self.bench = BenchView(state, desk)
         data = rationales.parent
-        self.rooms = Rooms(self.bench, state, desk, data=data, drill=drill, workshop=workshop)
+        self.rooms = Rooms(
+            self.bench, state, desk, data=data, drill=drill, workshop=workshop, library=library
+        )
         self.notice = Notice()
         self.palette_view = Palette(desk.theme, self)
         self.commands = Actions(self, self._slots())
@@ -86,10 +91,11 @@ class Window(QWidget):
         for command in ("next_case", "previous_case"):
             self.commands[command].setEnabled(several)
         self._allow_steps()
+        self.commands["rationale"].setEnabled(not session.thinking)
         self.commands["couplets"].setEnabled(bool(session.key.couplets))
+        self.commands["plates"].setEnabled(bool(session.key.body_plan))
         named = bool(session.case.claim.text)
         for command in ("mixups", "copy_claim"):
-        self.commands["plates"].setEnabled(bool(session.key.body_plan))
             self.commands[command].setEnabled(named)
 
     @Slot()
@@ -158,6 +164,9 @@ class Window(QWidget):
         self.bench.middle.start.sample_asked.connect(self._sample)
         self.bench.middle.start.case_asked.connect(self._open_case)
         self._state.keeper.failed.connect(self._on_failed)
+        self._state.thinker.failed.connect(self._on_failed)
+        self.rooms.pictures.failed.connect(self._on_failed)
+        self._clashes = Clashes(self._state, self.notice, self)
         self.rooms.left.connect(self.focus_first)
         self.rooms.moved.connect(self._allow_steps)
         self.rooms.case_asked.connect(self._open_case)

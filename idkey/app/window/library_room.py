@@ -1,0 +1,65 @@
+"""The library as one of the places: made when needed, and joined to bench and workshop."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Slot
+
+from idkey import places
+from idkey.app.bench.state import BenchState
+from idkey.app.library.state import LibraryState
+from idkey.app.library.view import LibraryView
+from idkey.app.parts.desk import Desk
+
+
+def made_library(state: BenchState) -> LibraryState:
+    """The state of the library over the same record book and keys; it belongs to `state`."""
+    return LibraryState(state.keys, state.keeper.store, places.images_folder(), state)
+
+
+class LibraryRoom(QObject):
+    """Makes the view of the library when somebody first goes there.
+
+    Args:
+        state: The state of the library, which outlives the window.
+        bench: The state of the bench.
+        parent: Owner.
+        to_bench: Goes to the bench.
+        to_workshop: Goes to the workshop with the key of a folder.
+    """
+
+    def __init__(
+        self,
+        state: LibraryState,
+        bench: BenchState,
+        parent: QObject,
+        *,
+        to_bench: Callable[[], None],
+        to_workshop: Callable[[Path], None],
+    ) -> None:
+        super().__init__(parent)
+        self._state, self._bench = state, bench
+        self._to_bench, self._to_workshop = to_bench, to_workshop
+        self.view: LibraryView | None = None
+
+    def entered(self, desk: Desk) -> LibraryView:
+        """The view."""
+        if self.view is None:
+            self.view = LibraryView(self._state, desk)
+            self.view.case_asked.connect(self._on_case_asked)
+            self.view.edit_asked.connect(self._on_edit_asked)
+        return self.view
+
+    def close_work(self) -> None:
+        """Let go of work under way."""
+        if self.view is not None:
+            self.view.close_work()
+
+    @Slot(str)
+    def _on_case_asked(self, key: str) -> None:
+        self._bench.new_case(key)
+        self._to_bench()
+
+    @Slot(object)
+    def _on_edit_asked(self, folder: Path) -> None:
+        self._to_workshop(folder)
