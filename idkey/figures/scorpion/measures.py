@@ -5,7 +5,7 @@ from functools import partial
 
 from idkey.figures.drawing import Group, Item, Part, group, placed
 from idkey.figures.geometry import Place, Point, moved, scaled
-from idkey.figures.ink import EDGE, POINTER
+from idkey.figures.ink import EDGE
 from idkey.figures.marks import bar, end_point, female, guide, letter, male
 from idkey.figures.scorpion import claw as forms
 from idkey.figures.scorpion.animal import Arm, Build, Coat, animal, coat, tail_of
@@ -20,6 +20,7 @@ from idkey.figures.scorpion.trichobothria import (
     CHELA_V,
     FINGER,
     FINGER_I,
+    MARKED,
     PATELLA_E_C,
     PATELLA_V_C,
     Spots,
@@ -142,19 +143,19 @@ def _counted(spots: Spots, place: Place, start: int = 1) -> list[Item]:
     items: list[Item] = []
     for index, spot in enumerate(spots):
         at = place(spot)
-        items.append(cup(at, POINTER, 4.2))
+        items.append(cup(at, MARKED, 4.6))
         items.append(letter(str(start + index), at + (9 + 9j), size=12, colour=EDGE))
     return items
 
 
 def _face(spots: Spots, width: float, name: str, _: Colours) -> Item:
-    corner, size = 60 + 122j, (242.0, width)
+    corner, size = 72 + 124j, (230.0, width)
     place = moved(corner).after(scaled(*size))
     ordered = tuple(sorted(spots, key=lambda p: p.real))
     return group(
         Part(outline=face_outline(*size).placed(moved(corner)), skin=SHOWN),
         *_counted(ordered, place),
-        letter(name, 36 + 122j, size=22),
+        letter(name, 40 + 124j, size=22),
     )
 
 
@@ -165,7 +166,7 @@ def _inner_claw(_: Colours) -> Item:
     return group(
         placed(claw_drawing(build, SHOWN, SHOWN), place),
         *(
-            group(cup(p, POINTER, 4.2), letter(str(i + 1), p + (-6 - 24j), size=14))
+            group(cup(p, MARKED, 4.6), letter(str(i + 1), p + (-6 - 24j), size=14))
             for i, p in enumerate(at)
         ),
         letter("i", 36 + 126j, size=22),
@@ -187,8 +188,8 @@ def _all_cups(_: Colours) -> Item:
 
 def _cups_on(base: Point, length: float, width: float, spots: Spots) -> Group:
     build = claw(length, width, forms.ROUND)
-    size = 3.4
-    cups = [cup(base + complex(p.real * length, -p.imag * width), POINTER, size) for p in spots]
+    size = 3.8
+    cups = [cup(base + complex(p.real * length, -p.imag * width), MARKED, size) for p in spots]
     return group(placed(claw_drawing(build, SHOWN, SHOWN), on_page(base)), *cups)
 
 

@@ -5,7 +5,7 @@ from functools import partial
 from idkey.figures.drawing import Item, Line, Part, group, placed
 from idkey.figures.fields import scatter
 from idkey.figures.geometry import MIRROR, Outline, Place, Points, moved, smooth
-from idkey.figures.ink import CONTEXT, EDGE, POINTER, blended, skin
+from idkey.figures.ink import CONTEXT, EDGE, blended, skin
 from idkey.figures.marks import arrow, letter
 from idkey.figures.rod import rod
 from idkey.figures.scorpion.below import (
@@ -182,8 +182,8 @@ def _tail_top(_: Colours) -> Item:
 
 
 def _pattern(kind: str, _: Colours) -> Item:
-    size, low_size = (166.0, 78.0), (166.0, 54.0)
-    outer, under = 66 + 76j, 66 + 180j
+    size, low_size = (158.0, 78.0), (158.0, 54.0)
+    outer, under = 72 + 76j, 72 + 180j
     more_e = PATELLA_E_MORE if kind == "neo" else ()
     more_v = PATELLA_V_MORE if kind == "neo" else ()
     e_spots = PATELLA_E_A if kind == "A" else PATELLA_E_C
@@ -191,8 +191,8 @@ def _pattern(kind: str, _: Colours) -> Item:
     e_count, v_count = len(e_spots), len(v_spots)
     more = ">" if kind == "neo" else ""
     return group(
-        face_drawing(outer, size, SHOWN, ((e_spots, EDGE), (more_e, POINTER))),
-        face_drawing(under, low_size, SHOWN, ((v_spots, EDGE), (more_v, POINTER))),
+        face_drawing(outer, size, SHOWN, e_spots, more_e),
+        face_drawing(under, low_size, SHOWN, v_spots, more_v),
         letter(f"e {more}{e_count}", 277 + 76j, size=20),
         letter(f"v {more}{v_count}", 277 + 180j, size=20),
     )

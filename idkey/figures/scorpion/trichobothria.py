@@ -5,8 +5,6 @@ Paris (3) 140 (Zool. 104): 857-958 (cited from memory): patella A 5 d, 1 i, 7 e;
 1 i, 3 v, 13 e; chela C 26, of which 4 ventral and 2 internal. Places are schematic.
 """
 
-from collections.abc import Sequence
-
 from idkey.figures.drawing import Dot, Group, Item, Line, Part, group
 from idkey.figures.geometry import Outline, Point, moved, scaled, smooth
 from idkey.figures.ink import EDGE, LINE_WEIGHT, Skin
@@ -66,13 +64,17 @@ FINGER_I: Spots = (0.56 + 0.14j, 0.63 + 0.14j)
 """Inner face of the fixed finger: ib, it."""
 
 
-def cup(at: Point, colour: str = EDGE, size: float = 3.7) -> Group:
-    """One trichobothrium: a wide cup with a fine hair."""
+MARKED = "#a02a0a"
+"""Cups to look at: redder than the outline and dark enough to stand out of the subject."""
+
+
+def cup(at: Point, colour: str = EDGE, size: float = 3.7, *, full: bool = False) -> Group:
+    """One trichobothrium: a wide cup with a fine hair; a full one is beyond the usual number."""
     hair = smooth((at, at + (2 - 6j), at + (5 - 11j)), closed=False)
     return group(
         Line(outline=hair, colour=colour, weight=LINE_WEIGHT, haloed=True),
         Dot(at=at, radius=size, colour=colour),
-        Dot(at=at, radius=size * 0.62, colour="#fbf3e2"),
+        Dot(at=at, radius=size * (0.0 if full else 0.62), colour="#fbf3e2"),
         Dot(at=at, radius=size * 0.26, colour=colour),
     )
 
@@ -87,7 +89,7 @@ def face_outline(length: float, width: float) -> Outline:
 
 
 def face_drawing(
-    corner: Point, size: tuple[float, float], skin: Skin, spots: Sequence[tuple[Spots, str]]
+    corner: Point, size: tuple[float, float], skin: Skin, spots: Spots, extra: Spots = ()
 ) -> Group:
     """One face of a patella with its cups.
 
@@ -95,8 +97,10 @@ def face_drawing(
         corner: Where its base meets its middle line.
         size: Length and width.
         skin: What it is painted with.
-        spots: Groups of cups in lengths and widths, each with its colour.
+        spots: Its cups, in lengths and widths.
+        extra: Cups beyond the usual number.
     """
     place = moved(corner).after(scaled(*size))
-    cups: list[Item] = [cup(place(at), colour) for places, colour in spots for at in places]
+    cups: list[Item] = [cup(place(at)) for at in spots]
+    cups += [cup(place(at), MARKED, 4.6, full=True) for at in extra]
     return group(Part(outline=face_outline(*size).placed(moved(corner)), skin=skin), *cups)

@@ -3,7 +3,7 @@
 from functools import partial
 
 from idkey.figures.drawing import Item, Line, Part, Patch, group
-from idkey.figures.fields import hair, scatter
+from idkey.figures.fields import hair
 from idkey.figures.geometry import Point, ellipse, smooth
 from idkey.figures.ink import EDGE, LINE_WEIGHT, skin
 from idkey.figures.tile import Colours, Tiles, tiles_of
@@ -27,8 +27,11 @@ def _barbed(present: bool, _: Colours) -> Item:
 
 
 def _roots() -> list[Point]:
-    spots = scatter(_SKIN_PATCH.flat(8), 37, margin=22, jitter=0.3)
-    return [spot for spot in spots if spot.imag > 92 and spot.real < 268]
+    return [
+        complex(116 + 42 * column + 20 * (row % 2), 110 + 36 * row)
+        for row, columns in enumerate((4, 4, 4))
+        for column in range(columns)
+    ]
 
 
 def _type_one(root: Point) -> list[Item]:

@@ -1,10 +1,11 @@
 """Tiles about carapace, jaws and abdomen of a tarantula."""
 
+import math
 from functools import partial
 
 from idkey.figures.drawing import Group, Item, Line, Part, Patch, group, placed
 from idkey.figures.fields import hair, hairs, scatter
-from idkey.figures.geometry import MIRROR, Place, Point, ellipse, mirrored, moved, smooth
+from idkey.figures.geometry import MIRROR, Outline, Place, Point, ellipse, mirrored, moved, smooth
 from idkey.figures.ink import EDGE, EDGE_WEIGHT, HAIR_WEIGHT, skin
 from idkey.figures.rod import rod
 from idkey.figures.spider.abdomen import Belly, abdomen_drawing, abdomen_outline, spinnerets_drawing
@@ -109,18 +110,44 @@ def _setae(state: str, colours: Colours) -> Item:
     return group(*items)
 
 
+_LENS = (190 + 122j, 114.0, 106.0)
+"""Middle and half-widths of what a lens shows."""
+
+
 def _curl(curled: bool, _: Colours) -> Item:
-    ground = (64 + 236j, 64 + 168j, 130 + 150j, 190 + 145j, 256 + 151j, 314 + 170j, 314 + 236j)
-    patch = smooth(ground, sharp=(0, 1, 5, 6))
-    items: list[Item] = [Part(outline=patch, skin=skin(DARK), shaded=False)]
-    for index in range(15):
-        x = 80 + index * 15.2
-        root = complex(x, 162 - 14 * (1 - ((x - 190) / 124) ** 2) + 10)
-        course = complex((x - 190) * 0.16, -92 + 20 * ((index * 7) % 3) / 2)
-        bend = 0.13 if curled else 0.0
-        way = hair(root, course * (0.8 if curled else 1), bend if index % 2 else -bend)
-        items.append(Line(outline=way, colour=ORANGE, weight=2.4, haloed=True))
+    """The edge of the abdomen through a lens, its long hairs standing against the light."""
+    items: list[Item] = [
+        Part(outline=ellipse(*_LENS), skin=skin("#efe6d3"), shaded=False, weight=3.2),
+        Part(outline=_skin_edge(), skin=skin(DARK), weight=1.6),
+    ]
+    for index, share in enumerate((-0.72, -0.5, -0.3, -0.1, 0.12, 0.33, 0.52, 0.73)):
+        root = complex(190 + 104 * share, 160 + 13 * share**2)
+        course = complex(22 * share, -88 + 16 * abs(share) - 6 * (index % 3))
+        way = _wave(root, course, turns=2.6 if curled else 0.0, phase=1.1 * index)
+        items.append(Line(outline=way, colour=ORANGE, weight=2.8, haloed=True))
     return group(*items)
+
+
+def _skin_edge() -> Outline:
+    """The dark skin that fills the foot of the lens."""
+    centre, wide, high = _LENS
+    turns = [math.radians(degrees) for degrees in (28, 50, 72, 90, 108, 130, 152)]
+    foot = [centre + complex(wide * math.cos(turn), high * math.sin(turn)) for turn in turns]
+    top = [foot[-1], 138 + 159j, 190 + 155j, 242 + 159j, foot[0]]
+    return smooth((*top, *foot[1:-1]), sharp=(0, 4))
+
+
+def _wave(root: Point, course: Point, *, turns: float, phase: float) -> Outline:
+    """A hair from `root` along `course`: a spiral seen from the side, or a slight bend."""
+    across = course / abs(course) * 1j
+    if not turns:
+        return smooth((root, root + course * 0.55 + across * 2.5, root + course), closed=False)
+    points = []
+    for step in range(22):
+        share = step / 21
+        swing = 7.5 * min(1.0, 3 * share) * math.sin(2 * math.pi * turns * share + phase)
+        points.append(root + course * share * 0.86 + across * swing)
+    return smooth(points, closed=False)
 
 
 _PALP = (70 - 30j, 98 - 40j, 116 - 16j, 112 + 40j, 96 + 84j, 80 + 60j, 82 + 10j)

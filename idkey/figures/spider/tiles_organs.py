@@ -24,10 +24,10 @@ _PAPER = skin("#ece1cb")
 
 def _moult() -> list[Item]:
     """A piece of abdomen skin with the edges of the front book lungs."""
-    edge = (68 + 30j, 128 + 20j, 250 + 22j, 294 + 36j, 300 + 150j, 292 + 216j)
-    sheet = smooth((*edge, 190 + 228j, 76 + 218j, 66 + 130j))
+    edge = (88 + 26j, 138 + 20j, 250 + 22j, 296 + 36j, 304 + 150j, 296 + 216j)
+    sheet = smooth((*edge, 194 + 228j, 84 + 218j, 74 + 140j, 78 + 74j))
     folds = [
-        smooth((84 + 214j, 116 + 204j, 150 + 212j), closed=False),
+        smooth((92 + 213j, 120 + 204j, 152 + 212j), closed=False),
         smooth((232 + 212j, 264 + 204j, 298 + 214j), closed=False),
     ]
     lines = [Line(outline=fold, colour=_PAPER.detail, weight=LINE_WEIGHT) for fold in folds]
@@ -35,7 +35,7 @@ def _moult() -> list[Item]:
 
 
 def _furrow() -> Line:
-    way = smooth((76 + 186j, 130 + 178j, 190 + 176j, 250 + 178j, 304 + 186j), closed=False)
+    way = smooth((82 + 185j, 130 + 178j, 190 + 176j, 250 + 178j, 304 + 186j), closed=False)
     return Line(outline=way, colour=_PAPER.detail, weight=2.2)
 
 
