@@ -18,6 +18,7 @@ from idkey.model.score import Score
 from idkey.model.source import Basis, Source
 from idkey.model.taxon import Taxon
 from idkey.places import keys_folder
+from idkey.report.key_couplets import PAGE, couplet_section, couplets_page
 from idkey.report.key_doubts import (
     RECALLED,
     apart_section,
@@ -56,6 +57,7 @@ def key_page(key: Key, found: tuple[Remark, ...] | None = None) -> str:
         _evidence(key),
         _characters(key),
         apart_section(key),
+        couplet_section(key),
         conflicts_section(key),
         _checks(key),
         memory_section(key),
@@ -67,14 +69,23 @@ def key_page(key: Key, found: tuple[Remark, ...] | None = None) -> str:
 
 
 def write_pages(folder: Path) -> tuple[Path, ...]:
-    """Write the page of every shipped key to `folder`; the files written, by title of the key."""
+    """Write the pages of every shipped key to `folder`; the files written, by title of the key."""
     folder.mkdir(parents=True, exist_ok=True)
     written = []
     for entry in list_keys(keys_folder()):
-        file = folder / f"{entry.id}.md"
-        file.write_text(key_page(read_key(entry.folder)), encoding="utf-8", newline="\n")
-        written.append(file)
+        for name, text in pages(read_key(entry.folder)).items():
+            file = folder / f"{name}.md"
+            file.write_text(text, encoding="utf-8", newline="\n")
+            written.append(file)
     return tuple(written)
+
+
+def pages(key: Key) -> dict[str, str]:
+    """The pages on a key by name: what it holds, and its couplets in print where it has any."""
+    found = {key.id: key_page(key)}
+    if key.couplets:
+        found[PAGE.format(key=key.id)] = couplets_page(key)
+    return found
 
 
 def _head(key: Key) -> Iterator[str]:

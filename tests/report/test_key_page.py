@@ -19,7 +19,7 @@ from idkey.model.source import Basis, Source
 from idkey.model.taxon import Permit, Taxon
 from idkey.places import keys_folder
 from idkey.report.key_doubts import separated
-from idkey.report.key_page import key_page, write_pages
+from idkey.report.key_page import key_page, pages, write_pages
 from idkey.report.markdown import amount, escaped, in_italics, table
 from tests.engine.small_keys import key_of, number_character, spans, states_character
 
@@ -57,20 +57,22 @@ def _section(page: str, title: str) -> str:
 
 
 @pytest.mark.parametrize("entry", SHIPPED, ids=lambda entry: entry.id)
-def test_the_page_in_docs_is_the_one_the_key_makes(entry):
-    file = DOCS / f"{entry.id}.md"
+def test_the_pages_in_docs_are_the_ones_the_key_makes(entry):
+    made = pages(read_key(entry.folder))
 
-    assert file.read_text("utf-8") == key_page(read_key(entry.folder)), MEND
+    assert {name: (DOCS / f"{name}.md").read_text("utf-8") for name in made} == made, MEND
 
 
 def test_docs_hold_no_page_of_a_key_that_is_gone():
-    assert {file.stem for file in DOCS.glob("*.md")} == {entry.id for entry in SHIPPED}, MEND
+    known = {name for entry in SHIPPED for name in (entry.id, f"{entry.id}-couplets")}
+
+    assert {file.stem for file in DOCS.glob("*.md")} <= known, MEND
 
 
 def test_the_command_writes_a_page_for_every_shipped_key(tmp_path: Path):
     written = write_pages(tmp_path / "new" / "folder")
 
-    assert [file.stem for file in written] == [entry.id for entry in SHIPPED]
+    assert {entry.id for entry in SHIPPED} <= {file.stem for file in written}
     assert all(file.read_text("utf-8").startswith("# ") for file in written)
 
 
@@ -104,6 +106,22 @@ def test_cells_that_rest_on_retold_or_unread_works_are_told():
     assert "texts): 1. Only on works that nobody read for this key:\n1." in page
     assert "| `old` | An old book | no |" in page
     assert "| `ency` | An encyclopaedia | yes |" in page
+
+
+def test_couplets_by_hand_stand_beside_the_built_ones_with_what_they_cost():
+    key = read_key(keys_folder() / "kitchen-leaves")
+    costs = _section(key_page(key), "Couplets, written by hand and built from the scores")
+    rows = [line.split(" | ") for line in costs.splitlines() if line.startswith("| ")][1:]
+    printed = pages(key)["kitchen-leaves-couplets"]
+
+    assert [row[0].removeprefix("| ").partition(":")[0] for row in rows] == [
+        "---",
+        "written by hand",
+        *["built"] * 3,
+    ]
+    assert all(float(row[2]) >= float(row[4]) for row in rows[1:]), "nothing is below its bound"
+    assert printed.count("```text") == 2
+    assert all(taxon.name in printed.rpartition("## Built")[2] for taxon in key.taxa)
 
 
 def test_pairs_no_character_parts_are_listed_with_how_much_was_compared():
