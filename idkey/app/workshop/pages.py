@@ -10,6 +10,8 @@ from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
 from idkey.app.workshop.impact_page import ImpactPage
+from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
+from idkey.app.workshop.observed_page import ObservedPage
 from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.state import WorkshopState
 
@@ -36,8 +38,17 @@ class WorkshopPage:
 def workshop_pages() -> tuple[WorkshopPage, ...]:
     """All pages. A page with a method ``show_place(place)`` is told the place asked for."""
     return (
+        WorkshopPage(
+            id="matrix",
+            title=translate("workshop", "Matrix"),
+            made=MatrixPage,
+            shows=shows_cell,
+        ),
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
         WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
         WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
+        WorkshopPage(
+            id="observed", title=translate("workshop", "What people misread"), made=ObservedPage
+        ),
         WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
     )
