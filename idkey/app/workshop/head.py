@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from idkey.app.bench.one_line import OneLine
 from idkey.app.parts.captions import KeyButton, button, caption, key_text
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.editing import Editing
@@ -20,11 +21,10 @@ class Head(QWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self.title = caption(rank="lead", wraps=False)
+        self._theme = theme
+        self.title = OneLine(theme, 17, "ink")
         self.version = caption(rank="soft", wraps=False)
-        for line in (self.title, self.version):
-            line.setTextFormat(Qt.TextFormat.PlainText)
-            line.setMinimumWidth(1)  # a long title must not widen the window
+        self.version.setTextFormat(Qt.TextFormat.PlainText)
         self.undo = button(role="quiet")
         self.redo = button(role="quiet")
         self.save = KeyButton(self.tr("Save"), "Ctrl+S", theme, "main")
@@ -33,16 +33,15 @@ class Head(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.px(8))
-        row.addWidget(self.title)
+        row.addWidget(self.title, 1)
         row.addWidget(self.version)
-        row.addStretch(1)
         for pressed in (self.undo, self.redo, self.save, self.close_key):
             pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
             row.addWidget(pressed)
 
     def show_editing(self, editing: Editing) -> None:
         """Show which key it is and what can be done."""
-        self.title.setText(editing.key.title)
+        self.title.show_text(editing.key.title)
         self.title.setToolTip(f"{editing.key.title}\n{editing.folder}")
         unsaved = self.tr("not saved yet") if editing.dirty else self.tr("saved")
         version = self.tr("version {version}").format(version=editing.key.version)
@@ -56,7 +55,8 @@ class Head(QWidget):
         takes_back = pressed is self.undo
         name = self.tr("Take back") if takes_back else self.tr("Do again")
         short = words if len(words) <= _LONGEST else f"{words[: _LONGEST - 1]}…"
-        text = f"{name}: {short}" if words and takes_back else name
+        roomy = self.width() > self._theme.px(1050)
+        text = f"{name}: {short}" if words and takes_back and roomy else name
         pressed.setText(text.replace("&", "&&"))  # what a file says is no mnemonic
         pressed.setEnabled(bool(words))
         whole = f"{name}: {words}" if words else name

@@ -12,6 +12,7 @@ from idkey.app.workshop.build_page import BuildPage
 from idkey.app.workshop.impact_page import ImpactPage
 from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
 from idkey.app.workshop.observed_page import ObservedPage
+from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
 from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.state import WorkshopState
 
@@ -38,6 +39,12 @@ class WorkshopPage:
 def workshop_pages() -> tuple[WorkshopPage, ...]:
     """All pages. A page with a method ``show_place(place)`` is told the place asked for."""
     return (
+        WorkshopPage(
+            id="matrix",
+            title=translate("workshop", "Matrix"),
+            made=MatrixPage,
+            shows=shows_cell,
+        ),
         WorkshopPage(
             id="matrix",
             title=translate("workshop", "Matrix"),

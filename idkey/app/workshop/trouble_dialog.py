@@ -98,6 +98,8 @@ class TroubleDialog(QDialog):
         view = QListView()
         view.setModel(model)
         view.setWordWrap(True)
+        view.setResizeMode(QListView.ResizeMode.Adjust)
+        view.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         view.setAccessibleName(title)
         view.setMaximumHeight(self._theme.px(150))
         airy(view, self._theme)

@@ -1,0 +1,304 @@
+"""The matrix: every taxon by every character, edited in place."""
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import (
+    QApplication,
+    QCheckBox,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from idkey.app.parts.captions import caption
+from idkey.app.parts.choice import Choice
+from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
+from idkey.app.parts.segments import Segments
+from idkey.app.workshop.cell_editor import WIDTH, CellEditor
+from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.matrix_edit import Cell, Edit
+from idkey.app.workshop.matrix_grid import Deed, MatrixGrid
+from idkey.app.workshop.matrix_legend import MatrixLegend
+from idkey.app.workshop.matrix_model import MatrixModel
+from idkey.app.workshop.matrix_search import (
+    Sought,
+    by_region,
+    cell_of,
+    next_match,
+    sought_cells,
+    wrong_cells,
+)
+from idkey.app.workshop.matrix_work import MatrixWork
+from idkey.app.workshop.quick_entry import QuickEntry
+from idkey.app.workshop.state import WorkshopState
+from idkey.engine.audit import Remark, Weakness
+from idkey.formats.problem import Problem
+from idkey.model.key import Key
+
+
+class MatrixPage(QWidget):
+    """The grid, what is looked for in it, and the editor of one cell.
+
+    Args:
+        state: The workshop.
+        desk: Look, drawings, language.
+    """
+
+    def __init__(self, state: WorkshopState, desk: Desk) -> None:
+        super().__init__()
+        self._state, self._desk = state, desk
+        self._wrong: frozenset[Cell] = frozenset()
+        self._arranged: tuple[object, ...] = ()
+        self.model = MatrixModel(desk.language, self)
+        self.grid = MatrixGrid(self.model, desk.theme)
+        self.entry = QuickEntry(desk.theme, self.grid.viewport())
+        self.editor = CellEditor(desk)
+        self.work = MatrixWork(state, desk.theme, self)
+        self.layout_words = Segments(
+            self.tr("How cells are shown"), (True, False), self._mode_title
+        )
+        self.sought = Choice(self.tr("Which cells to look for"), desk.theme)
+        self.sought.offer((self._sought_title(one), one) for one in Sought)
+        self.regions = QCheckBox(self.tr("By region"))
+        self.words = QLineEdit()
+        self.story = caption(rank="small")
+        self.story.setTextFormat(Qt.TextFormat.PlainText)
+        self.counts = caption(rank="small", wraps=False)
+        self.legend = MatrixLegend(desk.theme)
+        self._side = _side(self.editor, desk.theme.px(WIDTH))
+        self._lay_out()
+        self._connect()
+        if state.editing is not None:
+            self.show_editing(state.editing)
+
+    def focus_first(self) -> None:
+        """Put the focus on the grid."""
+        if not self.grid.currentIndex().isValid():
+            self.grid.go_to(("", ""))
+        self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def show_place(self, place: object) -> None:
+        """Go to the cell a mistake or a remark is about."""
+        cell = place_cell(place)
+        if cell is None:
+            return
+        if not self.model.place(cell).isValid():
+            self.sought.choose(Sought.ALL)
+            self._show_sought()
+        self.grid.go_to(cell)
+        self.focus_first()
+
+    @Slot(object)
+    def show_editing(self, editing: Editing) -> None:
+        """Show the key as it is."""
+        key = editing.key
+        self._wrong = wrong_cells(editing.problems)
+        arranged = (key.taxa, key.characters, self.sought.currentIndex(), self.regions.isChecked())
+        if arranged != self._arranged:
+            self._arranged = arranged
+            self._show_sought()
+        else:
+            self.model.show_key(key, self.model.taxa, self.model.characters)
+        self.model.show_mistakes(self._wrong)
+        self._strengthen(key)
+        self._show_cell()
+
+    def _show_sought(self) -> None:
+        """Leave out taxa and characters in which nothing is looked for."""
+        editing = self._state.editing
+        if editing is None:
+            return
+        key, sought = editing.key, self._sought
+        cells = sought_cells(key, sought, self._wrong)
+        taxa, names = {cell[0] for cell in cells}, {cell[1] for cell in cells}
+        characters = by_region(key.characters) if self.regions.isChecked() else key.characters
+        everything = sought is Sought.ALL
+        self.model.show_key(
+            key,
+            (t for t in key.taxa if everything or t.id in taxa),
+            (c for c in characters if everything or c.id in names),
+        )
+        self._strengthen(key)
+
+    @property
+    def _sought(self) -> Sought:
+        found: Sought = self.sought.value(max(self.sought.currentIndex(), 0))
+        return found
+
+    def _strengthen(self, key: Key) -> None:
+        sought = self._sought
+        cells = sought_cells(key, sought, self._wrong)
+        if sought is Sought.ALL:
+            self.grid.delegate.strong = None
+        else:
+            rows = {taxon.id: n for n, taxon in enumerate(self.model.taxa)}
+            columns = {one.id: n for n, one in enumerate(self.model.characters)}
+            self.grid.delegate.strong = frozenset(
+                (rows[t], columns[c]) for t, c in cells if t in rows and c in columns
+            )
+        filled, whole = len(key.cells), len(key.taxa) * len(key.characters)
+        text = self.tr("{n} of {all} cells filled").format(n=filled, all=whole)
+        if sought is not Sought.ALL:
+            text = f"{self._sought_title(sought)}: {len(cells)} · {text}"
+        self.counts.setText(text)
+        self.grid.viewport().update()
+
+    def _show_cell(self) -> None:
+        editing, cell = self._state.editing, self.grid.cell
+        if editing is None or cell[0] not in editing.key.taxon:
+            self.story.setText("")
+            return
+        story = self.model.data(self.grid.currentIndex(), Qt.ItemDataRole.ToolTipRole)
+        taxon, character = editing.key.taxon[cell[0]], editing.key.character[cell[1]]
+        self.story.setText(f"{taxon.name} · {character.name}: {story}")
+        if not self._side.isHidden():
+            self.editor.show_cell(editing.key, cell)
+
+    def _mode_title(self, words: bool) -> str:
+        return self.tr("Words") if words else self.tr("Overview")
+
+    def _sought_title(self, sought: Sought) -> str:
+        return {
+            Sought.ALL: self.tr("All cells"),
+            Sought.EMPTY: self.tr("Empty"),
+            Sought.MEMORY: self.tr("From memory"),
+            Sought.UNSOURCED: self.tr("Without a source"),
+            Sought.WRONG: self.tr("With a mistake"),
+        }[sought]
+
+    def _lay_out(self) -> None:
+        theme = self._desk.theme
+        self.words.setAccessibleName(self.tr("Find a word in the matrix"))
+        self.words.setPlaceholderText(self.tr("Find (Ctrl+F)"))
+        self.words.setClearButtonEnabled(True)
+        self.words.setFixedWidth(theme.px(170))
+        tools = FlowRow(gap=8)
+        for tool in (self.layout_words, self.sought, self.regions, self.words):
+            tools.add(tool)
+        policy = tools.sizePolicy()
+        policy.setVerticalPolicy(QSizePolicy.Policy.Minimum)  # rows come and go with the width
+        tools.setSizePolicy(policy)
+        foot = QHBoxLayout()
+        foot.addWidget(self.legend, 1)
+        foot.addWidget(self.counts)
+        left = QVBoxLayout()
+        left.setSpacing(theme.px(6))
+        left.addWidget(tools)
+        left.addWidget(self.grid, 1)
+        left.addWidget(self.story)
+        left.addLayout(foot)
+        self.story.setFixedHeight(theme.px(34))
+        self.story.setAlignment(Qt.AlignmentFlag.AlignTop)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(theme.px(10))
+        row.addLayout(left, 1)
+        row.addWidget(self._side)
+        self._side.hide()
+
+    def _connect(self) -> None:
+        self.grid.moved.connect(self._on_moved)
+        self.grid.wanted.connect(self._on_wanted)
+        self.grid.typed.connect(self._on_typed)
+        self.entry.entered.connect(self._on_entered)
+        self.entry.left.connect(self.focus_first)
+        self.editor.edited.connect(self._on_edited)
+        self.editor.left.connect(self._on_editor_left)
+        self.work.cell_asked.connect(self._on_cell_asked)
+        self.layout_words.chosen.connect(self.grid.show_words)
+        self.sought.activated.connect(self._on_sought)
+        self.regions.toggled.connect(self._on_sought)
+        self.words.returnPressed.connect(self._on_find)
+        self._state.changed.connect(self.show_editing)
+
+    @Slot(object)
+    def _on_moved(self, _: Cell) -> None:
+        self._show_cell()
+
+    @Slot(object)
+    def _on_wanted(self, deed: Deed) -> None:
+        if deed is Deed.EDIT:
+            self._side.show()
+            self._show_cell()
+            self.editor.focus_first()
+        elif deed is Deed.FIND:
+            self.words.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.words.selectAll()
+        elif deed is Deed.AGAIN:
+            self._on_find()
+        else:
+            self.work.do(deed, self.grid.block, self.grid.room, clipboard=QApplication.clipboard())
+
+    @Slot(str)
+    def _on_typed(self, text: str) -> None:
+        editing, index = self._state.editing, self.grid.currentIndex()
+        if editing is not None and index.isValid():
+            self.grid.scrollTo(index)
+            self.entry.begin(editing.key, self.grid.cell, text, self.grid.visualRect(index))
+
+    @Slot(object, int)
+    def _on_entered(self, edit: Edit, step: int) -> None:
+        self.work.apply(edit)
+        index = self.grid.currentIndex()
+        below = self.model.index(index.row() + step, index.column())
+        if below.isValid():
+            self.grid.setCurrentIndex(below)
+
+    @Slot(object)
+    def _on_edited(self, scores: object) -> None:
+        self.work.apply(Edit({self.editor.cell: scores}))  # type: ignore[dict-item]
+
+    @Slot()
+    def _on_editor_left(self) -> None:
+        self._side.hide()
+        self.focus_first()
+
+    @Slot(object)
+    def _on_cell_asked(self, cell: Cell) -> None:
+        self.grid.go_to(cell)
+        self.focus_first()
+
+    @Slot()
+    def _on_sought(self) -> None:
+        editing = self._state.editing
+        if editing is not None:
+            self.show_editing(editing)
+
+    @Slot()
+    def _on_find(self) -> None:
+        cell = next_match(self.model, self.words.text(), self.grid.cell)
+        if cell is None:
+            if self.words.text().strip():
+                self.story.setText(self.tr("No cell shown here has that."))
+            return
+        self.grid.go_to(cell)
+        self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
+
+
+def place_cell(place: object) -> Cell | None:
+    """The cell that a mistake or a remark is about; None when it is about something else."""
+    if isinstance(place, Problem):
+        return cell_of(place)
+    if isinstance(place, Remark) and place.weakness is Weakness.UNSOURCED:
+        return place.about[0], place.about[1]
+    return None
+
+
+def shows_cell(place: object) -> bool:
+    """Whether a place is in the matrix."""
+    return place_cell(place) is not None
+
+
+def _side(editor: QWidget, wide: int) -> QScrollArea:
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setFixedWidth(wide)
+    scroll.setWidget(editor)
+    return scroll
