@@ -8,7 +8,8 @@ from PySide6.QtCore import QCoreApplication, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSizePolicy, QVBoxLayout, QWidget
 
 from idkey.app.library.intake import file_filter
-from idkey.app.parts.captions import button, caption
+from idkey.app.library.menu_button import MenuButton
+from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.key_library import KeyLibrary
@@ -80,12 +81,11 @@ class EditionChoice(QWidget):
         self._added: tuple[Edition, ...] = ()
         self.choice = Choice(name, desk.theme)
         self.choice.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.other = button(self.tr("From disk…"))
-        self.other.setAccessibleName(self.tr("{name}: from a file or folder").format(name=name))
         menu = QMenu(self)
+        self.other = MenuButton(self.tr("From disk"), menu, desk.theme)
+        self.other.setAccessibleName(self.tr("{name}: from a file or folder").format(name=name))
         menu.addAction(self.tr("A file…")).triggered.connect(self._on_file_asked)
         menu.addAction(self.tr("A folder…")).triggered.connect(self._on_folder_asked)
-        self.other.setMenu(menu)
         label = caption(name, "overline")
         label.setBuddy(self.choice)
         row = QHBoxLayout()

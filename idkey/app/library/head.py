@@ -4,8 +4,9 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
+from idkey.app.library.menu_button import MenuButton
 from idkey.app.library.part import New, Part
-from idkey.app.parts.captions import button, caption
+from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.segments import Segments
 
@@ -33,10 +34,8 @@ class Head(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self._parts = Segments(self.tr("Page of the library"), Part, self._part_title)
-        self.take = button(self.tr("Take a key in"))
-        self.new = button(self.tr("New key"))
-        self.take.setMenu(self._take_menu())
-        self.new.setMenu(self._new_menu())
+        self.take = MenuButton(self.tr("Take a key in"), self._take_menu(), desk.theme)
+        self.new = MenuButton(self.tr("New key"), self._new_menu(), desk.theme)
         self._said = caption(rank="small", wraps=False)
         self._said.setTextFormat(Qt.TextFormat.PlainText)
         row = QHBoxLayout()

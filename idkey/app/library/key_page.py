@@ -25,6 +25,7 @@ class Deed(StrEnum):
     CASE = "case"
     EDIT = "edit"
     GIVE = "give"
+    PRINT = "print"
     REMOVE = "remove"
 
 
@@ -58,7 +59,7 @@ class KeyPage(QFrame):
         self.about.setTextFormat(Qt.TextFormat.PlainText)
         self.coverage = CoverageView(desk.theme)
         self.text = TextPage(desk.theme)
-        self.buttons = {deed: self._button(deed) for deed in Deed}
+        self.buttons = {deed: self._button(deed) for deed in KEYS}
         self.menu = QMenu(self)
         self._fill_menu()
         self._lay_out()
@@ -87,6 +88,9 @@ class KeyPage(QFrame):
             action.setObjectName(way.id)
             action.triggered.connect(self._on_way_triggered)
             self.menu.addAction(action)
+        self.menu.addSeparator()
+        printed = self.menu.addAction(self.tr("Printed couplets, in the workshop"))
+        printed.triggered.connect(self._on_print_triggered)
 
     def _button(self, deed: Deed) -> KeyButton:
         words = {
@@ -134,6 +138,10 @@ class KeyPage(QFrame):
             self.menu.popup(button.mapToGlobal(button.rect().bottomLeft()))
             return
         self.wanted.emit(deed)
+
+    @Slot()
+    def _on_print_triggered(self) -> None:
+        self.wanted.emit(Deed.PRINT)
 
     @Slot()
     def _on_way_triggered(self) -> None:

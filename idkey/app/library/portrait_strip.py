@@ -69,15 +69,13 @@ class PortraitStrip(QWidget):
         return self._tiles(key, ratio)
 
     def _tiles(self, key: Key, ratio: float) -> list[tuple[QPixmap | None, str]]:
-        found: list[tuple[QPixmap | None, str]] = []
+        pictures, found = self._desk.pictures, list[tuple[QPixmap | None, str]]()
         for character in key.characters:
-            for state in character.states:
-                picture = self._desk.pictures.tile(
-                    key, character, state, size=self._size, ratio=ratio
-                )
-                if picture is not None:
-                    found.append((picture, f"{character.name}: {state.label}"))
-                    break
+            drawn = [s for s in character.states if pictures.has_tile(key, character, s)]
+            if drawn:
+                state = drawn[len(found) % len(drawn)]
+                tile = pictures.tile(key, character, state, size=self._size, ratio=ratio)
+                found.append((tile, f"{character.name}: {state.label}"))
             if len(found) == PICTURES:
                 break
         return found

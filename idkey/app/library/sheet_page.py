@@ -76,6 +76,7 @@ class SheetPage(QWidget):
         self.name.setText(session.title)
         self.panel.show_column(None)
         self._on_state_changed(session)
+        self._fit_columns()
 
     def focus_first(self) -> None:
         """Put the focus on the sheet."""
@@ -148,6 +149,12 @@ class SheetPage(QWidget):
         self.list.activated.connect(self._on_problem_chosen)
         self.make.clicked.connect(self._on_make_clicked)
         self.name.textEdited.connect(self.state.set_title)
+
+    def _fit_columns(self) -> None:
+        px = self._desk.theme.px
+        for column in range(min(self.model.columnCount(), 200)):
+            wanted = self.table.sizeHintForColumn(column) + px(16)
+            self.table.setColumnWidth(column, min(max(wanted, px(130)), px(260)))
 
     def _words(self, session: SheetSession) -> str:
         if session.checking:

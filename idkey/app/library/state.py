@@ -123,6 +123,13 @@ class LibraryState(QObject):
         """Read a text that was copied; `came` follows."""
         self._come(lambda: arrival_of(text.encode(), Path(name)))
 
+    @Slot()
+    def drop(self) -> None:
+        """Want nothing any more of what came in, or is still being read."""
+        self.waiting = None
+        self._coming.drop()
+        self.busy_changed.emit()
+
     def look_at(self, key: Key, came_as: Path) -> None:
         """Offer a key that was made here, as if it had come in; `came` follows."""
         from_here = Arrival(file=came_as, form=Form.FOLDER, key=key)

@@ -41,10 +41,12 @@ class LibraryView(QWidget):
     Signals:
         case_asked(key_id: str): The person wants to start a case with a key.
         edit_asked(folder: object): The person wants the key of a folder in the workshop.
+        print_asked(folder: object): The person wants its couplets printed, which is done there.
     """
 
     case_asked = Signal(str)
     edit_asked = Signal(object)
+    print_asked = Signal(object)
 
     def __init__(self, state: LibraryState, desk: Desk) -> None:
         super().__init__()
@@ -205,8 +207,9 @@ class LibraryView(QWidget):
 
     @Slot()
     def _on_left(self) -> None:
-        """Back to the page from which one came."""
-        self._state.waiting = None
+        """Back to the page from which one came; what is still being read is dropped."""
+        self._state.drop()
+        self.head.say("")
         self.show_part(self.head.part)
         self.focus_first()
 
@@ -237,6 +240,8 @@ class LibraryView(QWidget):
             self.case_asked.emit(account.entry.id)
         elif deed is Deed.EDIT:
             self.edit_asked.emit(account.entry.folder)
+        elif deed is Deed.PRINT:
+            self.print_asked.emit(account.entry.folder)
         elif deed is Deed.REMOVE:
             self._state.remove(account)
 

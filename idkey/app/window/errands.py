@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey import places
 from idkey.app.parts.jobs import Job, Jobs, Tick
-from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.parts.key_library import KeyIsHere, KeyLibrary
 from idkey.app.window.program import Folders, Opened, opened
 from idkey.store.book import Store
 
@@ -22,11 +22,13 @@ class Errands(QObject):
     Signals:
         opened(parts: object): Records and keys are open.
         taken_in(key: str): The key of a package was added; its id.
+        refused(package: object): Another key of that id is here, so the package is to be looked at.
         failed(error: object): An errand could not be done.
     """
 
     opened = Signal(object)
     taken_in = Signal(str)
+    refused = Signal(object)
     failed = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -47,7 +49,14 @@ class Errands(QObject):
 
     def take_in(self, keys: KeyLibrary, package: Path) -> None:
         """Add the key of a package; `taken_in` follows."""
-        self._start(lambda: keys.take_in(package), self._on_taken_in)
+
+        def take() -> str | Path:  # on a pool thread
+            try:
+                return keys.take_in(package)
+            except KeyIsHere:
+                return package
+
+        self._start(take, self._on_taken_in)
 
     def _start(self, do: Callable[[], object], then: Callable[[Any], None] | None) -> None:
         def work(tick: Tick) -> object:  # on a pool thread
@@ -65,8 +74,11 @@ class Errands(QObject):
         self.opened.emit(parts)
 
     @Slot(object)
-    def _on_taken_in(self, key: str) -> None:
-        self.taken_in.emit(key)
+    def _on_taken_in(self, found: str | Path) -> None:
+        if isinstance(found, Path):
+            self.refused.emit(found)
+        else:
+            self.taken_in.emit(found)
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:

@@ -25,7 +25,7 @@ class LibraryRoom(QObject):
         bench: The state of the bench.
         parent: Owner.
         to_bench: Goes to the bench.
-        to_workshop: Goes to the workshop with the key of a folder.
+        to_workshop: Goes to the workshop with the key of a folder, and to a page of it.
     """
 
     def __init__(
@@ -35,7 +35,7 @@ class LibraryRoom(QObject):
         parent: QObject,
         *,
         to_bench: Callable[[], None],
-        to_workshop: Callable[[Path], None],
+        to_workshop: Callable[[Path, str], None],
     ) -> None:
         super().__init__(parent)
         self._state, self._bench = state, bench
@@ -48,6 +48,7 @@ class LibraryRoom(QObject):
             self.view = LibraryView(self._state, desk)
             self.view.case_asked.connect(self._on_case_asked)
             self.view.edit_asked.connect(self._on_edit_asked)
+            self.view.print_asked.connect(self._on_print_asked)
         return self.view
 
     def close_work(self) -> None:
@@ -62,4 +63,8 @@ class LibraryRoom(QObject):
 
     @Slot(object)
     def _on_edit_asked(self, folder: Path) -> None:
-        self._to_workshop(folder)
+        self._to_workshop(folder, "")
+
+    @Slot(object)
+    def _on_print_asked(self, folder: Path) -> None:
+        self._to_workshop(folder, "print")

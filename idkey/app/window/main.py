@@ -164,6 +164,7 @@ class Start(QObject):
         self._errands = Errands(self)
         self._errands.opened.connect(self._on_opened)
         self._errands.taken_in.connect(self._on_taken_in)
+        self._errands.refused.connect(self._on_refused)
         self._errands.failed.connect(self._on_failed)
         self._errands.open()
 
@@ -197,6 +198,13 @@ class Start(QObject):
     def _on_taken_in(self, key: str) -> None:
         if self.program is not None:
             self.program.state.new_case(key)
+            self.frame.activateWindow()
+
+    @Slot(object)
+    def _on_refused(self, package: Path) -> None:
+        """Another key of that id is here: show what differs before anything is replaced."""
+        if self.program is not None:
+            self.program.window.rooms.take_in(package)
             self.frame.activateWindow()
 
     @Slot(object)

@@ -187,11 +187,13 @@ class Rooms(QStackedWidget):
         self._show(self.workshop)
         self.workshop.come()
 
-    def edit_key(self, folder: Path) -> None:
-        """Take the key of a folder to the workshop."""
+    def edit_key(self, folder: Path, page: str = "") -> None:
+        """Take the key of a folder to the workshop, and go to a page of it."""
         self.enter_workshop()
         assert self.workshop is not None
         self.workshop.open(folder)
+        if page:
+            self.workshop.go_to(page)
 
     @Slot()
     def enter_library(self) -> None:
