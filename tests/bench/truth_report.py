@@ -365,12 +365,12 @@ def _shipped_lines(animals: int) -> list[str]:
             )
             for order in orders:
                 t = shipped(name, error, animals, order)
-                ece = calibration(t)[0] if order != "couplets" else float("nan")
+                ece = f"{calibration(t)[0]:.3f}" if order != "couplets" else "-"
                 lines.append(
                     f"| {name} | {error:.0%} | {order} | {percent(t, 'established')} | "
                     f"{percent(t, 'wrong_named', 'established')} | {percent(t, 'group')} | "
                     f"{percent(t, 'wrong_group', 'group')} | "
-                    f"{percent(t, 'hazard_lost', 'dangerous')} | {ece:.3f} | "
+                    f"{percent(t, 'hazard_lost', 'dangerous')} | {ece} | "
                     f"{t.mean('asked'):.1f} |"
                 )
                 print(lines[-1], flush=True)

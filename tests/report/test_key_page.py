@@ -114,11 +114,9 @@ def test_couplets_by_hand_stand_beside_the_built_ones_with_what_they_cost():
     rows = [line.split(" | ") for line in costs.splitlines() if line.startswith("| ")][1:]
     printed = pages(key)["kitchen-leaves-couplets"]
 
-    assert [row[0].removeprefix("| ").partition(":")[0] for row in rows] == [
-        "---",
-        "written by hand",
-        *["built"] * 3,
-    ]
+    assert rows[1][0] == "| written by hand"
+    assert len(rows) > 2
+    assert all(row[0].startswith("| built: ") for row in rows[2:])
     assert all(float(row[2]) >= float(row[4]) for row in rows[1:]), "nothing is below its bound"
     assert printed.count("```text") == 2
     assert all(taxon.name in printed.rpartition("## Built")[2] for taxon in key.taxa)
