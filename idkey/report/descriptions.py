@@ -83,8 +83,9 @@ def description(key: Key, taxon: str, language: Language = ENGLISH) -> Descripti
 
 
 def _statement(key: Key, taxon: str, character: str, language: Language) -> Statement:
-    scores = key.cells[(taxon, character)]
+    scores = key.cells.get((taxon, character), ())  # none where another score rules it out
     values = "; ".join(held_words(key, score, language) for score in scores)
+    values = values or language.say("the part is lacking")
     return Statement(
         character=character,
         text=f"{character_name(key, character)}: {values}",

@@ -9,10 +9,10 @@ from PySide6.QtWidgets import QWidget
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
+from idkey.app.workshop.diagnosis_page import DiagnosisPage
 from idkey.app.workshop.impact_page import ImpactPage
 from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
 from idkey.app.workshop.observed_page import ObservedPage
-from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
 from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.state import WorkshopState
 
@@ -45,14 +45,9 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
             made=MatrixPage,
             shows=shows_cell,
         ),
-        WorkshopPage(
-            id="matrix",
-            title=translate("workshop", "Matrix"),
-            made=MatrixPage,
-            shows=shows_cell,
-        ),
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
         WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
+        WorkshopPage(id="diagnosis", title=translate("workshop", "Diagnoses"), made=DiagnosisPage),
         WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
         WorkshopPage(
             id="observed", title=translate("workshop", "What people misread"), made=ObservedPage
