@@ -20,4 +20,4 @@ def unpacked(line: str) -> str:
     return _SIGN.sub(lambda found: _SIGNS.get(found[1], found[1]), line.strip())
 
 
-_SIGNS = {"n": "\n", "r": "\r", "_": ""}
+_SIGNS = {"n": "\n", "r": "\r", "_": "", "c": ":"}

@@ -28,8 +28,8 @@ class EntryKind(StrEnum):
     CHECK = "checks"
 
 
-ORDERED = (EntryKind.CHARACTER, EntryKind.LABEL, EntryKind.COUPLET, EntryKind.CHECK)
-"""Kinds whose entries stand in an order that the key keeps."""
+ORDERED = (EntryKind.CHARACTER, EntryKind.COUPLET)
+"""Kinds whose order says something: how they are printed, and where one starts."""
 
 _ID = re.compile(ID_PATTERN)
 

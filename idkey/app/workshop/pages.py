@@ -9,12 +9,20 @@ from PySide6.QtWidgets import QWidget
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
+from idkey.app.workshop.character_form import CharacterPage
+from idkey.app.workshop.check_form import CheckPage
 from idkey.app.workshop.diagnosis_page import DiagnosisPage
+from idkey.app.workshop.forms_entries import EntryKind
+from idkey.app.workshop.forms_places import shows_key, shows_place
 from idkey.app.workshop.impact_page import ImpactPage
+from idkey.app.workshop.key_form import KeyPage
+from idkey.app.workshop.label_form import LabelPage
 from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
 from idkey.app.workshop.observed_page import ObservedPage
 from idkey.app.workshop.print_page import PrintPage
+from idkey.app.workshop.source_form import SourcePage
 from idkey.app.workshop.state import WorkshopState
+from idkey.app.workshop.taxon_form import TaxonPage
 
 translate = QCoreApplication.translate
 
@@ -45,6 +53,7 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
             made=MatrixPage,
             shows=shows_cell,
         ),
+        *_form_pages(),
         WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
         WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
         WorkshopPage(id="diagnosis", title=translate("workshop", "Diagnoses"), made=DiagnosisPage),
@@ -53,4 +62,43 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
             id="observed", title=translate("workshop", "What people misread"), made=ObservedPage
         ),
         WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
+    )
+
+
+def _form_pages() -> tuple[WorkshopPage, ...]:
+    kind = EntryKind
+    return (
+        WorkshopPage(
+            id="characters",
+            title=translate("workshop", "Characters"),
+            made=CharacterPage,
+            shows=shows_place(kind.CHARACTER),
+        ),
+        WorkshopPage(
+            id="taxa",
+            title=translate("workshop", "Taxa"),
+            made=TaxonPage,
+            shows=shows_place(kind.TAXON),
+        ),
+        WorkshopPage(
+            id="labels",
+            title=translate("workshop", "Labels"),
+            made=LabelPage,
+            shows=shows_place(kind.LABEL),
+        ),
+        WorkshopPage(
+            id="key", title=translate("workshop", "Key itself"), made=KeyPage, shows=shows_key
+        ),
+        WorkshopPage(
+            id="sources",
+            title=translate("workshop", "Sources"),
+            made=SourcePage,
+            shows=shows_place(kind.SOURCE),
+        ),
+        WorkshopPage(
+            id="checks",
+            title=translate("workshop", "Checks"),
+            made=CheckPage,
+            shows=shows_place(kind.CHECK),
+        ),
     )

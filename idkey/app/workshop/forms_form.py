@@ -1,0 +1,162 @@
+"""A form: fields under headings, for one entry of a key."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
+
+from idkey.app.parts.captions import caption
+from idkey.app.parts.theme import Theme
+from idkey.app.workshop.forms_field import Field
+
+SIDE_BY_SIDE = 430
+"""Width from which short fields stand side by side, in pixels at 100 % text."""
+
+
+def value_at(entry: Any, path: str) -> Any:
+    """What stands at a path such as ``"hazard.level"``."""
+    for name in path.split("."):
+        entry = getattr(entry, name)
+    return entry
+
+
+def with_value(entry: Any, path: str, value: Any) -> Any:
+    """The entry with another value at a path."""
+    name, _, rest = path.partition(".")
+    inner = with_value(getattr(entry, name), rest, value) if rest else value
+    return replace(entry, **{name: inner})
+
+
+class Abreast(QWidget):
+    """Fields side by side, or below each other where there is no room.
+
+    Args:
+        fields: The fields.
+        theme: The look.
+    """
+
+    def __init__(self, fields: Iterable[QWidget], theme: Theme) -> None:
+        super().__init__()
+        self._theme = theme
+        self._box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._box.setContentsMargins(0, 0, 0, 0)
+        self._box.setSpacing(theme.px(10))
+        for field in fields:
+            self._box.addWidget(field, 1, Qt.AlignmentFlag.AlignTop)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Turn where there is no room."""
+        wide = self.width() >= self._theme.px(SIDE_BY_SIDE)
+        way = QBoxLayout.Direction
+        self._box.setDirection(way.LeftToRight if wide else way.TopToBottom)
+        super().resizeEvent(event)
+
+
+class Form(QWidget):
+    """Fields under headings.
+
+    Args:
+        theme: The look.
+
+    Attributes:
+        fields: Fields by the path of their value.
+
+    Signals:
+        edited(path: str, value: object): The person gave a field another value.
+    """
+
+    edited = Signal(str, object)
+
+    def __init__(self, theme: Theme) -> None:
+        super().__init__()
+        self.setProperty("pane", "clear")
+        self.theme = theme
+        self.fields: dict[str, Field] = {}
+        self._owner = ""
+        self.wrong = caption(tone="doubt")
+        self.wrong.setTextFormat(Qt.TextFormat.PlainText)
+        self.wrong.hide()
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(theme.px(4), 0, theme.px(12), theme.px(16))
+        self.column.setSpacing(theme.px(9))
+        self.column.addWidget(self.wrong)
+
+    def head(self, text: str) -> None:
+        """Start a part with a heading."""
+        label = caption(text, "strong")
+        label.setContentsMargins(0, self.theme.px(8), 0, 0)
+        self.column.addWidget(label)
+
+    def add(self, fields: Mapping[str, Field], *, abreast: bool = False) -> None:
+        """Add fields by their paths, below each other or side by side."""
+        for path, field in fields.items():
+            field.path = path
+            field.edited.connect(self._on_field_edited)
+            self.fields[path] = field
+        if abreast:
+            self.column.addWidget(Abreast(fields.values(), self.theme))
+            return
+        for field in fields.values():
+            self.column.addWidget(field)
+
+    def show_entry(self, entry: Any, owner: str) -> None:
+        """Show an entry; `owner` tells entries apart, also while they change."""
+        if owner != self._owner:
+            self._owner = owner
+            for field in self.fields.values():
+                field.belong_to(owner)
+        for path, field in self.fields.items():
+            field.show_value(value_at(entry, path))
+
+    def show_problems(self, found: Mapping[str, tuple[str, ...]]) -> None:
+        """Say what is wrong beside each field; what is nowhere else stands above.
+
+        Args:
+            found: Problems by path in the entry; a path inside that of a field belongs to it.
+        """
+        beside: dict[str, dict[str, tuple[str, ...]]] = {path: {} for path in self.fields}
+        rest: tuple[str, ...] = ()
+        for path, words in found.items():
+            place = self.field_of(path)
+            if place:
+                beside[place][path[len(place) + 1 :]] = words
+            else:
+                rest = (*rest, *words)
+        for path, field in self.fields.items():
+            field.say_inside(beside[path])
+        self.wrong.setText("\n".join(f"⚠ {one}" for one in rest))
+        self.wrong.setVisible(bool(rest))
+
+    def field_of(self, path: str) -> str:
+        """The path of the field in which a path lies; empty when there is none."""
+        steps = path.split(".")
+        for most in range(len(steps), 0, -1):
+            if (found := ".".join(steps[:most])) in self.fields:
+                return found
+        return ""
+
+    def reach(self, path: str) -> None:
+        """Put the focus into the field in which a path lies."""
+        place = self.field_of(path)
+        if place:
+            self.fields[place].reach(path[len(place) + 1 :])
+
+    def focus_first(self) -> None:
+        """Put the focus into the first field."""
+        for field in self.fields.values():
+            field.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+
+    def flush(self) -> None:
+        """Make everything that was typed a step now."""
+        for field in self.fields.values():
+            field.flush()
+
+    @Slot(object)
+    def _on_field_edited(self, value: object) -> None:
+        field = self.sender()
+        if isinstance(field, Field):
+            self.edited.emit(field.path, value)
