@@ -13,16 +13,16 @@ from idkey.cli.console import Console
 from idkey.cli.filing import file_rationale
 from idkey.cli.findings import SYNTAX
 from idkey.cli.judging import judged
-from idkey.cli.opening import folder_of, opened
+from idkey.cli.keys import KEY_COMMANDS
+from idkey.cli.opening import all_opened, folder_of, listed, opened
 from idkey.cli.plain import as_plain
 from idkey.cli.records import COMMANDS
 from idkey.cli.usage import DONE, EXIT_CODES, FAILED, MISTAKES, OPEN, WRONG_USE
 from idkey.cli.without_window import walked
 from idkey.engine.labels import label_entry, match_labels
 from idkey.errors import IdKeyError
-from idkey.formats.folder import check_key, list_keys
+from idkey.formats.folder import check_key
 from idkey.formats.problem import KeyProblems, Severity
-from idkey.places import keys_folder
 from idkey.report.text import verdict_text
 from idkey.report.words import covers_words, mixup_warning, why_question
 
@@ -102,9 +102,10 @@ def check(folder: str) -> int:
 
 @program.command("list")
 def list_() -> int:
-    """List the keys that come with the program."""
-    for entry in list_keys(keys_folder()):
-        click.echo(f"{entry.id}  {entry.version}  {entry.problem or entry.title}")
+    """List the keys that come with the program, and those that were added."""
+    for entry in listed():
+        yours = "  (added)" if entry.own else ""
+        click.echo(f"{entry.id}  {entry.version}  {entry.problem or entry.title}{yours}")
     return DONE
 
 
@@ -113,8 +114,8 @@ def list_() -> int:
 @click.option("--key", "key_name", metavar="KEY", help="Only this key.")
 def labels(text: str, key_name: str | None) -> int:
     """Say what a label covers and what else is sold under it."""
-    names = [key_name] if key_name else [entry.id for entry in list_keys(keys_folder())]
-    found = [(opened(name), match) for name in names for match in match_labels(opened(name), text)]
+    keys = [opened(key_name)] if key_name else all_opened()
+    found = [(key, match) for key in keys for match in match_labels(key, text)]
     for key, match in sorted(found, key=lambda pair: (-pair[1].exact, -pair[1].score)):
         if entry := label_entry(key, match.label):
             likeness = "exact" if match.exact else f"like it, {match.score:.0f} of 100"
@@ -130,11 +131,10 @@ def labels(text: str, key_name: str | None) -> int:
 @click.option("--key", "key_name", metavar="KEY", help="Only this key.")
 def walk(key_name: str | None) -> int:
     """Walk a case in text, question by question, and write the rationale at the end."""
-    names = [key_name] if key_name else [entry.id for entry in list_keys(keys_folder())]
-    return walked([opened(name) for name in names])
+    return walked([opened(key_name)] if key_name else all_opened())
 
 
-for _command in COMMANDS:
+for _command in (*KEY_COMMANDS, *COMMANDS):
     program.add_command(_command)
 
 

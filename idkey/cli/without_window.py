@@ -9,15 +9,14 @@ from idkey.cli.arrival import arrived
 from idkey.cli.console import Console
 from idkey.cli.filing import file_rationale
 from idkey.cli.judging import judged
-from idkey.cli.opening import opened
+from idkey.cli.opening import all_opened, opened
 from idkey.cli.usage import DONE, WRONG_USE
 from idkey.cli.walk import Walk
 from idkey.engine.sample import SAMPLE_KEY, sample_case
 from idkey.errors import IdKeyError, Stopped
-from idkey.formats.folder import list_keys
 from idkey.model.case import Case
 from idkey.model.key import Key
-from idkey.places import data_folder, keys_folder
+from idkey.places import data_folder
 from idkey.report.text import verdict_text
 
 
@@ -29,7 +28,7 @@ def run(*, walk: bool) -> int:
     """
     try:
         if walk:
-            return walked([opened(entry.id) for entry in list_keys(keys_folder())])
+            return walked(all_opened())
         return sampled()
     except IdKeyError as err:
         click.echo(f"{err.problem}\n{err.remedy}", err=True)
