@@ -72,19 +72,13 @@ def rationale(
         papers: Permit fields that are noted.
     """
     spoken = in_language(language)
-    matrix = compile_key(key, assessment.case.specimen, assessment.case.care)
-    asked, alike = questions(matrix, assessment), look_alikes(key, assessment, spoken)
-    leans = leaning(matrix, assessment, dict(assessment.prior))
     bare = Rationale(
         **_said(key, assessment, spoken),
+        **_weighed(key, assessment, spoken),
         at=revision.at if revision else assessment.case.created,
         claim=_claim(key, assessment, spoken),
         notices=tuple(_notice(key, caution, spoken) for caution in assessment.cautions),
         findings=seen_findings(key, assessment, spoken),
-        look_alikes=alike,
-        others=len(key.taxa) - len(alike) - len(assessment.verdict.taxa),
-        unseen=unseen_characters(key, assessment, asked),
-        next_step=next_step(key, assessment, asked, spoken, leaning=leans),
         prior=_prior(key, assessment, spoken),
         key=_stamp(key),
         key_cautions=key.cautions,
@@ -93,9 +87,23 @@ def rationale(
         revision=_revision(revision) if revision else None,
         pictures=tuple(pictures),
         papers=papers_note(key, assessment, papers, spoken),
-        thumbs=thumb_words(key, leans, assessment.verdict, spoken) if leans else (),
     )
     return _referenced(key, bare)
+
+
+def _weighed(key: Key, assessment: Assessment, language: Language) -> dict[str, Any]:
+    """Fields about what else it could be, and what was not looked at."""
+    verdict = assessment.verdict
+    matrix = compile_key(key, assessment.case.specimen, assessment.case.care)
+    asked, alike = questions(matrix, assessment), look_alikes(key, assessment, language)
+    leans = leaning(matrix, assessment, dict(assessment.prior))
+    return {
+        "look_alikes": alike,
+        "others": len(key.taxa) - len(alike) - len(verdict.taxa),
+        "unseen": unseen_characters(key, assessment, asked),
+        "next_step": next_step(key, assessment, asked, language, leaning=leans),
+        "thumbs": thumb_words(key, leans, verdict, language) if leans else (),
+    }
 
 
 def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any]:

@@ -25,7 +25,7 @@ def altered_words(
         told.append(say("The name stands for other taxa now."))
     if before.kind != after.kind:
         then, now = (_kind(one.kind, language) for one in (before, after))
-        told.append(say("Label: {then}, now {now}.", then=then, now=now))
+        told.append(say("Verdict: {then}, now {now}.", then=then, now=now))
     if before.level != after.level:
         then, now = (_level(one.level, language) for one in (before, after))
         told.append(say("How far the name goes: {then}, now {now}.", then=then, now=now))

@@ -46,6 +46,11 @@ class Bars(QWidget):
         self.setAccessibleName(name)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
+    @property
+    def filled(self) -> bool:
+        """Whether there is anything to see."""
+        return bool(self._bars)
+
     def show_bars(self, bars: Sequence[Bar], mark: float | None = None) -> None:
         """Show other rows.
 
@@ -138,6 +143,11 @@ class Trend(QWidget):
         self._points: tuple[Bar, ...] = ()
         self.setAccessibleName(name)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    @property
+    def filled(self) -> bool:
+        """Whether there is anything to see."""
+        return bool(self._points)
 
     def show_points(self, points: Sequence[Bar]) -> None:
         """Show other blocks, oldest first; the name of each is its day."""

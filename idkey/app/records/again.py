@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
-from idkey.app.parts.columns import airy
 from idkey.app.parts.jobs import Jobs
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, head, paragraph
@@ -26,6 +25,7 @@ from idkey.app.parts.table import TableColumn, TableModel
 from idkey.app.parts.theme import Theme
 from idkey.app.records.deeds import RecordsDeeds
 from idkey.app.records.latest import Latest
+from idkey.app.records.list import as_rows
 from idkey.app.records.page import kind_words
 from idkey.app.records.rerun import Altered, Rerun, RerunState
 from idkey.app.records.work import Shelf
@@ -63,12 +63,19 @@ class AgainPage(QWidget):
         self.bar.setAccessibleName(self.tr("Cases looked at"))
         self.said = caption(rank="soft")
         self.said.setTextFormat(Qt.TextFormat.PlainText)
-        self.table, self._model = _made_table(theme)
+        self.table = QTableView()
+        self._model: TableModel[Altered] = TableModel(
+            {int(Qt.ItemDataRole.DisplayRole): str}, self.table
+        )
+        self.table.setModel(self._model)
+        as_rows(self.table, theme)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setAccessibleName(self.tr("Cases that come out otherwise"))
         self.page = QTextBrowser()
         self.page.setFrameShape(QFrame.Shape.NoFrame)
         self.page.setAccessibleName(self.tr("What changes, and why"))
         self.page.document().setDefaultStyleSheet(page_style(theme))
+        self.page.document().setIndentWidth(theme.px(16))
         self.issue = button(self.tr("Issue anew …"))
         self.look = button(self.tr("Show the case"))
         self.done = caption(rank="soft")
@@ -279,21 +286,3 @@ class AgainPage(QWidget):
     def _on_failed(self, error: Exception) -> None:
         told = message_for(error)
         self.said.setText(f"{told.problem} {told.remedy}")
-
-
-def _made_table(theme: Theme) -> tuple[QTableView, TableModel[Altered]]:
-    view = QTableView()
-    model: TableModel[Altered] = TableModel({int(Qt.ItemDataRole.DisplayRole): str}, view)
-    view.setModel(model)
-    view.setFrameShape(QFrame.Shape.NoFrame)
-    view.setShowGrid(False)
-    view.setWordWrap(False)
-    view.setTabKeyNavigation(False)
-    view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-    view.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-    airy(view, theme)
-    view.verticalHeader().hide()
-    view.verticalHeader().setDefaultSectionSize(theme.px(32))
-    view.horizontalHeader().setHighlightSections(False)
-    view.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
-    return view, model

@@ -11,19 +11,18 @@ translate = QCoreApplication.translate
 FEW = 20
 """Animals below which the figure is said to be rough. Source: common practice, no source."""
 
-_BANDS = (0.0, 0.2, 0.4, 0.6, 0.8)
+_BANDS = (0.2, 0.4, 0.6, 0.8)
 """Limits of the words for kappa: Landis & Koch 1977, Biometrics 33: 159-174, page 165."""
 
 
 def strength(kappa: float) -> str:
-    """A kappa in words."""
+    """How much better than guessing a kappa is, in words."""
     words = (
-        translate("agreement", "not more often than by chance"),
-        translate("agreement", "hardly more often than by chance"),
-        translate("agreement", "fairly often"),
-        translate("agreement", "moderately often"),
-        translate("agreement", "mostly"),
-        translate("agreement", "nearly always"),
+        translate("agreement", "hardly better"),
+        translate("agreement", "a little better"),
+        translate("agreement", "better"),
+        translate("agreement", "much better"),
+        translate("agreement", "about as well as two people can"),
     )
     return words[sum(kappa > limit for limit in _BANDS)]
 
@@ -40,34 +39,37 @@ def agreement_words(found: Agreement, language: Language) -> str:
     if found.taxa is None:
         return f"{said} " + translate(
             "agreement",
-            "Chance alone would give as much, as only one name came up: kappa says nothing yet.",
+            "Only one name came up, so guessing would have done as well: these animals cannot "
+            "show whether the two agree.",
         )
     return f"{said} {kappa_words(found.taxa, language)}"
 
 
 def kappa_words(kappa: Kappa, language: Language) -> str:
-    """Cohen's kappa with its interval, as a sentence in plain words."""
-    low, high = strength(kappa.low), strength(kappa.high)
-    said = translate("agreement", "Chance set aside, they agree {strength}").format(
-        strength=strength(kappa.kappa)
+    """Cohen's kappa with its interval, in plain words."""
+    guessed = translate(
+        "agreement", "Guessing, with each name as often as here, would give {guessed} of {n}."
+    ).format(guessed=language.number(round(kappa.expected * kappa.pairs, 1)), n=kappa.pairs)
+    told = figures(kappa, language)
+    if kappa.kappa <= 0 or (kappa.low <= 0 < kappa.error):
+        return f"{guessed} " + translate(
+            "agreement", "So these animals do not show that the two do better (kappa {kappa})."
+        ).format(kappa=told)
+    said = translate("agreement", "The two did {strength} (kappa {kappa})").format(
+        strength=strength(kappa.kappa), kappa=told
     )
-    figures = translate("agreement", "(Cohen’s kappa {kappa}, 95 % interval {low} to {high})")
-    figures = figures.format(
-        kappa=_figure(kappa.kappa, language),
-        low=_figure(kappa.low, language),
-        high=_figure(kappa.high, language),
+    few = translate("agreement", "; {n} animals are few, so take it as rough").format(n=kappa.pairs)
+    return f"{guessed} {said}{few if kappa.pairs < FEW else ''}."
+
+
+def figures(kappa: Kappa, language: Language) -> str:
+    """Cohen's kappa with its 95 % interval; without one where all pairs were alike or unlike."""
+    value = _figure(kappa.kappa, language)
+    if kappa.error <= 0:
+        return value
+    return translate("agreement", "{kappa}, 95 %: {low} to {high}").format(
+        kappa=value, low=_figure(kappa.low, language), high=_figure(kappa.high, language)
     )
-    said = f"{said} {figures}."
-    if low != high:
-        open_ = translate(
-            "agreement", "From {n} animals it may be anything from “{low}” to “{high}”."
-        )
-        said += " " + open_.format(n=kappa.pairs, low=low, high=high)
-    elif kappa.pairs < FEW:
-        said += " " + translate("agreement", "{n} animals are few: take it as rough.").format(
-            n=kappa.pairs
-        )
-    return said
 
 
 def _figure(value: float, language: Language) -> str:

@@ -3,9 +3,10 @@
 from enum import StrEnum
 
 from PySide6.QtCore import Qt, QUrl, Signal, Slot
-from PySide6.QtWidgets import QFrame, QTextBrowser, QVBoxLayout
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QFrame, QMenu, QTextBrowser, QVBoxLayout
 
-from idkey.app.parts.captions import KeyButton, caption
+from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.messages import Message
 from idkey.app.parts.sheet import page_style
@@ -37,6 +38,10 @@ KEYS = {
 }
 
 
+FIRST = (Deed.OPEN, Deed.WRITE, Deed.LABEL, Deed.PAPERS)
+"""Deeds with a button of their own; the others stand in a menu."""
+
+
 class RecordsCase(QFrame):
     """Shows a case as a page, with buttons under it.
 
@@ -65,9 +70,13 @@ class RecordsCase(QFrame):
         self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what people wrote
         self.said.hide()
-        self.buttons = {deed: self._button(deed, theme) for deed in Deed}
+        self.buttons = {deed: self._button(deed, theme) for deed in FIRST}
+        self.actions_more = {deed: self._action(deed) for deed in Deed if deed not in FIRST}
+        self.more = button(self.tr("More …"))
+        self.more.setAccessibleDescription(self.tr("What else can be done with the case"))
+        self.more.setMenu(self._menu())
         row = FlowRow()
-        for one in self.buttons.values():
+        for one in (*self.buttons.values(), self.more):
             row.add(one)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 12)
@@ -91,8 +100,10 @@ class RecordsCase(QFrame):
 
     def allow(self, *, case: bool, busy: bool) -> None:
         """Let through what can be done: with a chosen case, and while nothing is under way."""
-        for deed, one in self.buttons.items():
-            one.setEnabled(not busy and (case or deed is Deed.ERASE))
+        for one in self.buttons.values():
+            one.setEnabled(case and not busy)
+        for deed, action in self.actions_more.items():
+            action.setEnabled(not busy and (case or deed is Deed.ERASE))
 
     def _button(self, deed: Deed, theme: Theme) -> KeyButton:
         role = "main" if deed is Deed.OPEN else ""
@@ -105,6 +116,23 @@ class RecordsCase(QFrame):
         made.setAccessibleDescription(self._tips().get(deed, ""))
         made.clicked.connect(self._on_button_clicked)
         return made
+
+    def _action(self, deed: Deed) -> QAction:
+        made = QAction(self._titles()[deed], self)
+        made.setObjectName(deed.value)
+        made.setShortcut(KEYS[deed])
+        made.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
+        made.setToolTip(self._tips().get(deed, ""))
+        made.triggered.connect(self._on_button_clicked)
+        self.addAction(made)  # so that its key works while the menu is away
+        return made
+
+    def _menu(self) -> QMenu:
+        menu = QMenu(self)
+        menu.setToolTipsVisible(True)
+        for one in self.actions_more.values():
+            menu.addAction(one)
+        return menu
 
     def _titles(self) -> dict[Deed, str]:
         return {

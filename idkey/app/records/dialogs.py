@@ -154,6 +154,7 @@ class OpinionDialog(_Asking):
         self._first = first.strip().casefold()
         self.initials = self.field(self.tr("Initials of the second keeper"))
         self.same = caption(tone="doubt")
+        self.same.setMinimumHeight(theme.px(44))
         self.form.addRow(self.same)
         self.initials.textChanged.connect(self._on_initials_changed)
         self.initials.setFocus(Qt.FocusReason.OtherFocusReason)

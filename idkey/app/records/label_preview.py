@@ -1,7 +1,8 @@
 """A label and the page it is printed on, drawn small."""
 
+import segno
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from idkey.app.parts.theme import Theme
@@ -92,14 +93,21 @@ class LabelPreview(QWidget):
         unit = box.height() / self._stock.label[1]  # pixels in a millimetre
         inner = box.adjusted(2 * unit, 2 * unit, -2 * unit, -2 * unit)
         code = min(inner.height() * 0.42, 14 * unit)
-        _draw_code(painter, QRectF(inner.right() - code, inner.top(), code, code))
+        square = QRectF(inner.right() - code, inner.top(), code, code)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+        _draw_code(painter, square, f"case {label.case_id}")
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         foot = inner.height() * 0.14
         marks = self._draw_marks(painter, inner.adjusted(0, 0, 0, -foot), label.marks)
         room = QRectF(inner.topLeft(), QPointF(inner.right() - code - unit, marks))
         self._draw_text(painter, room, label)
         small = f"{label.case_id[:8]} · {label.key}"
         painter.setPen(FAINT.darker(150))
-        painter.setFont(self._sized(foot * 0.62))
+        size = foot * 0.62
+        painter.setFont(self._sized(size))
+        while size > 6 and painter.fontMetrics().horizontalAdvance(small) > inner.width():
+            size *= 0.94
+            painter.setFont(self._sized(size))
         where = QRectF(inner.left(), inner.bottom() - foot, inner.width(), foot)
         painter.drawText(where, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, small)
 
@@ -123,14 +131,14 @@ class LabelPreview(QWidget):
             square = QRectF(at, QPointF(at.x() + side, at.y() + side))
             painter.drawText(square, Qt.AlignmentFlag.AlignCenter, letter)
             painter.setPen(WARNING[mark.stake])
-            painter.setFont(self._sized(high * 0.6, bold=True))
             where = QRectF(inner.left() + high, top, inner.width() - high, high)
-            said = painter.fontMetrics().elidedText(
-                mark.words, Qt.TextElideMode.ElideRight, int(where.width())
-            )
-            painter.drawText(
-                where, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, said
-            )
+            size = high * 0.6
+            painter.setFont(self._sized(size, bold=True))
+            while size > 6 and painter.fontMetrics().horizontalAdvance(mark.words) > where.width():
+                size *= 0.94
+                painter.setFont(self._sized(size, bold=True))
+            side_by_side = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
+            painter.drawText(where, side_by_side, mark.words)
         return y
 
     def _draw_text(self, painter: QPainter, room: QRectF, label: ShopLabel) -> None:
@@ -163,14 +171,14 @@ def _fitted(size: tuple[float, float], area: QRectF) -> QRectF:
     return box
 
 
-def _draw_code(painter: QPainter, box: QRectF) -> None:
-    """Stands for the square code: which squares are dark does not matter here."""
+def _draw_code(painter: QPainter, box: QRectF, text: str) -> None:
+    """The square code, as it is printed."""
+    squares = segno.make(text, error="m", micro=False).matrix
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(INK)
-    side = box.width() / 9
-    for row in range(9):
-        for column in range(9):
-            corner = max(abs(row - 4), abs(column - 4)) == 4
-            if (row * 5 + column * 3 + row * column) % 3 == 0 or corner:
+    side = box.width() / len(squares)
+    for row, line in enumerate(squares):
+        for column, dark in enumerate(line):
+            if dark:
                 at = QPointF(box.x() + column * side, box.y() + row * side)
                 painter.drawRect(QRectF(at, at + QPointF(side, side)))

@@ -43,20 +43,10 @@ class RecordsList(QTableView):
         self._model.replace((), self._columns())
         self.setModel(self._model)
         self.setAccessibleName(self.tr("Recorded cases"))
-        self.setFrameShape(QFrame.Shape.NoFrame)
-        self.setShowGrid(False)
-        self.setWordWrap(False)
-        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        as_rows(self, theme)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
-        self.setTabKeyNavigation(False)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        airy(self, theme)
-        self.setStyleSheet(self.styleSheet() + "QAbstractItemView::item { border-radius: 0; }")
-        self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(theme.px(32))
         header = self.horizontalHeader()
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        header.setHighlightSections(False)
         for number, width in enumerate(WIDTHS):
             mode = QHeaderView.ResizeMode.Fixed if width else QHeaderView.ResizeMode.Stretch
             header.setSectionResizeMode(number, mode)
@@ -123,3 +113,19 @@ class RecordsList(QTableView):
     @Slot(QItemSelection, QItemSelection)
     def _on_selection_changed(self, _: QItemSelection, __: QItemSelection) -> None:
         self.chosen.emit()
+
+
+def as_rows(view: QTableView, theme: Theme) -> None:
+    """Let a table look like a list: whole rows, no grid, room to breathe."""
+    view.setFrameShape(QFrame.Shape.NoFrame)
+    view.setShowGrid(False)
+    view.setWordWrap(False)
+    view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    view.setTabKeyNavigation(False)
+    airy(view, theme)
+    view.setStyleSheet(view.styleSheet() + "QAbstractItemView::item { border-radius: 0; }")
+    view.verticalHeader().hide()
+    view.verticalHeader().setDefaultSectionSize(theme.px(32))
+    header = view.horizontalHeader()
+    header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+    header.setHighlightSections(False)

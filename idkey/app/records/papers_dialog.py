@@ -69,6 +69,7 @@ class PapersDialog(QDialog):
         self.missing = QTextBrowser()
         self.missing.setAccessibleName(self.tr("What is missing"))
         self.missing.document().setDefaultStyleSheet(page_style(theme))
+        self.missing.document().setIndentWidth(theme.px(16))
         self.save = button(self.tr("Note them"), "main")
         self.save.setDefault(True)
         self._lay_out(found)
@@ -100,25 +101,37 @@ class PapersDialog(QDialog):
         choice.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         return choice
 
-    def _lay_out(self, found: Detail) -> None:
+    def _form(self) -> QWidget:
+        """The fields, two in a row; codes take a whole one."""
         grid = QGridLayout()
         grid.setVerticalSpacing(4)
         grid.setHorizontalSpacing(12)
         self.number.setAccessibleName(self.tr("Number in the stock book, or of the shipment"))
-        rows = [self.number, *self.fields.values()]
-        for n, field in enumerate(rows):
-            grid.addWidget(caption(field.accessibleName()), 2 * (n // 2), n % 2)
-            grid.addWidget(field, 2 * (n // 2) + 1, n % 2)
+        row = column = 0
+        for field in (self.number, *self.fields.values()):
+            wide = isinstance(field, Choice)
+            if wide and column:
+                row, column = row + 2, 0
+            grid.addWidget(caption(field.accessibleName()), row, column, 1, 2 if wide else 1)
+            grid.addWidget(field, row + 1, column, 1, 2 if wide else 1)
+            column += 2 if wide else 1
+            if column > 1:
+                row, column = row + 2, 0
+        grid.setColumnStretch(0, 1)
+        grid.setColumnStretch(1, 1)
         form = QVBoxLayout()
         form.addLayout(grid)
         form.addStretch(1)
+        return scrolled(filled(form))
+
+    def _lay_out(self, found: Detail) -> None:
         side = QVBoxLayout()
         side.addWidget(caption(self.tr("Missing or odd"), "strong"))
         side.addWidget(self.missing, 1)
-        row = QHBoxLayout()
-        row.setSpacing(16)
-        row.addWidget(scrolled(filled(form)), 3)
-        row.addLayout(side, 2)
+        middle = QHBoxLayout()
+        middle.setSpacing(16)
+        middle.addWidget(self._form(), 3)
+        middle.addLayout(side, 2)
         leave = button(self.tr("Cancel"))
         leave.setAutoDefault(False)
         leave.clicked.connect(self.reject)
@@ -126,13 +139,13 @@ class PapersDialog(QDialog):
         foot.addStretch(1)
         foot.addWidget(leave)
         foot.addWidget(self.save)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(20, 16, 20, 16)
-        column.setSpacing(10)
-        column.addWidget(caption(self.tr("Permit fields"), "lead"))
-        column.addWidget(self._said(found))
-        column.addLayout(row, 1)
-        column.addLayout(foot)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(20, 16, 20, 16)
+        whole.setSpacing(10)
+        whole.addWidget(caption(self.tr("Permit fields"), "lead"))
+        whole.addWidget(self._said(found))
+        whole.addLayout(middle, 1)
+        whole.addLayout(foot)
         self.fields["name"].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _said(self, found: Detail) -> QWidget:

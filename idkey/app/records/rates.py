@@ -1,74 +1,33 @@
 """What the labels turn out to be: how often labels and suppliers are wrong, over time."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from pathlib import Path
 
-from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QDate, Qt, Slot
+from PySide6.QtWidgets import QApplication, QFileDialog, QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
-from idkey.app.parts.captions import caption
+from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import filled, scrolled
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.plots import Bar, Bars, Trend
 from idkey.app.parts.theme import Theme
+from idkey.app.records.agreement_panel import AgreementPanel
+from idkey.app.records.counted import Rates, label_names, rates
 from idkey.app.records.latest import Latest
 from idkey.app.records.lot import LotPanel
+from idkey.app.records.plot_paper import PaperLook, Plot, write_plots
 from idkey.engine.intervals import wilson
-from idkey.engine.labels import label_entry
+from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.report.language import Language
 from idkey.store.book import Store
-from idkey.store.tallies import Period, Subject, Tally, tallies
-
-MOST = 12
-"""Labels and suppliers shown, those with most decided cases first."""
-
-MONTHS = 12
-"""Months shown, the latest ones."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Rates:
-    """Wrong and decided cases: (name, wrong, decided) per label, supplier and month."""
-
-    labels: tuple[tuple[str, int, int], ...]
-    suppliers: tuple[tuple[str, int, int], ...]
-    months: tuple[tuple[str, int, int], ...]
-
-
-def rates(store: Store, keys: Mapping[str, Key]) -> Rates:
-    """Count the verdicts of the book; labels are named as the keys have them."""
-    spelled: dict[str, str] = {}
-    found = [t for t in tallies(store, Subject.LABEL) if t.subject and t.decided]
-    for one in found:
-        entries = (label_entry(key, one.subject) for key in keys.values())
-        entry = next((entry for entry in entries if entry is not None), None)
-        spelled[one.subject] = entry.text if entry else one.subject
-    months: dict[str, list[int]] = {}
-    for one in tallies(store, Subject.LABEL, period=Period.MONTH):
-        if one.decided:
-            counted = months.setdefault(one.period, [0, 0])
-            counted[0] += _wrong(one)
-            counted[1] += one.decided
-    suppliers = [t for t in tallies(store, Subject.SUPPLIER) if t.decided]
-    return Rates(
-        labels=_most([(spelled[t.subject], _wrong(t), t.decided) for t in found]),
-        suppliers=_most([(t.subject, _wrong(t), t.decided) for t in suppliers]),
-        months=tuple((month, w, n) for month, (w, n) in sorted(months.items()))[-MONTHS:],
-    )
-
-
-def _wrong(one: Tally) -> int:
-    return one.kinds.get("contradicted", 0)
-
-
-def _most(rows: list[tuple[str, int, int]]) -> tuple[tuple[str, int, int], ...]:
-    return tuple(sorted(rows, key=lambda row: (-row[2], row[0]))[:MOST])
+from idkey.store.rates_table import rates_table
+from idkey.store.tallies import Subject, tallies
 
 
 class RatesPage(QWidget):
-    """Shows the rates, and the lot check beside them.
+    """Shows the rates, how far second opinions agree, and the lot check beside them.
 
     Args:
         store: The record book.
@@ -90,21 +49,29 @@ class RatesPage(QWidget):
         super().__init__()
         self._store = store
         self._keys = keys
-        self._latest = Latest(jobs, self)
+        self._counted: Rates | None = None
+        self._latest, self._writing = Latest(jobs, self), Latest(jobs, self)
         self.said = caption(rank="soft")
-        self.labels = Bars(self.tr("Share of contradicted labels, by label"), theme)
-        self.suppliers = Bars(self.tr("Share of contradicted labels, by supplier"), theme)
-        self.months = Trend(self.tr("Share of contradicted labels, by month"), theme)
+        self.labels, self.suppliers, self.months = self._plots(theme)
+        self.table = button(self.tr("Export table …"))
+        self.plots = button(self.tr("Export plots …"))
+        self.done = caption(rank="small")
+        self.done.setTextFormat(Qt.TextFormat.PlainText)
         self.lot = LotPanel(theme, language, jobs)
+        self.agreement = AgreementPanel(language)
         self._cards: list[QFrame] = []
         self._lay_out()
+        self.table.clicked.connect(self._on_table_clicked)
+        self.plots.clicked.connect(self._on_plots_clicked)
         self._latest.answered.connect(self._on_answered)
         self._latest.failed.connect(self._on_failed)
+        self._writing.answered.connect(self._on_written)
+        self._writing.failed.connect(self._on_writing_failed)
 
     @property
     def busy(self) -> bool:
         """Whether an answer is still to come."""
-        return self._latest.busy or self.lot.busy
+        return self._latest.busy or self._writing.busy or self.lot.busy
 
     def refresh(self) -> None:
         """Count again."""
@@ -115,19 +82,71 @@ class RatesPage(QWidget):
 
         self._latest.ask(work)
 
+    def write_table(self, file: Path) -> None:
+        """Write the counts with their intervals as CSV."""
+        store, keys = self._store, self._keys
+
+        def work(_: Tick) -> Path:  # on a pool thread
+            ids = [one.subject for one in tallies(store, Subject.LABEL) if one.subject]
+            text, _lines = rates_table(store, label_names(keys, ids))
+            try:
+                file.write_text(text, "utf-8-sig", newline="")
+            except OSError as err:
+                raise IdKeyError(
+                    f"{file} cannot be written: {err.strerror or err}.",
+                    "Choose another folder, or close the program that has the file open.",
+                ) from err
+            return file
+
+        self._writing.ask(work)
+
+    def write_plots(self, file: Path) -> None:
+        """Write the plots as PNG or PDF, in the light look whatever the window wears.
+
+        Raises:
+            IdKeyError: They cannot be written there.
+        """
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        look = PaperLook(app)
+        plots = self._plots(look)
+        if self._counted is not None:
+            self._show(self._counted, plots)
+        drawings: tuple[Bars | Trend, ...] = plots
+        named = map(Plot, self._titles(), drawings)
+        shown = [one for one in named if one.drawing.filled]
+        day = QDate.currentDate().toString(Qt.DateFormat.ISODate)
+        title = self.tr("What the labels turn out to be, {day}").format(day=day)
+        write_plots(file, shown, title=title, said=self._explanation(), look=look)
+
+    def _plots(self, theme: Theme) -> tuple[Bars, Bars, Trend]:
+        return (
+            Bars(self.tr("Share of contradicted labels, by label"), theme),
+            Bars(self.tr("Share of contradicted labels, by supplier"), theme),
+            Trend(self.tr("Share of contradicted labels, by month"), theme),
+        )
+
+    def _titles(self) -> tuple[str, str, str]:
+        return (self.tr("By label"), self.tr("By supplier"), self.tr("By month of arrival"))
+
     def _lay_out(self) -> None:
         left = QVBoxLayout()
         left.setSpacing(12)
         left.addWidget(self.said)
-        for title, plot in (
-            (self.tr("By label"), self.labels),
-            (self.tr("By supplier"), self.suppliers),
-            (self.tr("By month of arrival"), self.months),
+        for title, plot in zip(
+            self._titles(), (self.labels, self.suppliers, self.months), strict=True
         ):
             left.addWidget(self._card(title, plot))
+        export = QHBoxLayout()
+        for part in (self.table, self.plots):
+            export.addWidget(part)
+        export.addWidget(self.done, 1)
+        left.addLayout(export)
         left.addStretch(1)
         right = QVBoxLayout()
-        right.addWidget(self.lot)
+        right.setSpacing(12)
+        for panel in (self.lot, self.agreement):
+            right.addWidget(panel)
         right.addStretch(1)
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, 0, 0)
@@ -153,32 +172,69 @@ class RatesPage(QWidget):
         self._cards.append(card)
         return card
 
-    @Slot(object)
-    def _on_answered(self, found: Rates) -> None:
-        self.labels.show_bars([self._bar(*row) for row in found.labels])
-        self.suppliers.show_bars([self._bar(*row) for row in found.suppliers])
-        self.months.show_points([self._bar(*row) for row in found.months])
-        rows = (found.labels, found.suppliers, found.months)
-        for card, some in zip(self._cards, rows, strict=True):
-            card.setVisible(bool(some))
-        decided = sum(row[2] for row in found.suppliers)
-        if not decided:
-            self.said.setText(
-                self.tr("No case has a verdict on its label yet; here they will be counted.")
-            )
-            return
-        self.said.setText(
-            self.tr(
-                "Share of animals whose label was contradicted, among those whose verdict says "
-                "whether the label was right. Lines are 95 % intervals (Wilson): a long line "
-                "means too few animals to blame anybody. Animals that were checked because they "
-                "looked wrong push a rate up."
-            )
+    def _show(self, found: Rates, plots: tuple[Bars, Bars, Trend]) -> None:
+        labels, suppliers, months = plots
+        labels.show_bars([self._bar(*row) for row in found.labels])
+        suppliers.show_bars([self._bar(*row) for row in found.suppliers])
+        months.show_points([self._bar(*row) for row in found.months])
+
+    def _explanation(self) -> str:
+        return self.tr(
+            "Share of animals whose label was contradicted, among those whose verdict says "
+            "whether the label was right. Lines are 95 % intervals (Wilson): a long line "
+            "means too few animals to blame anybody. Animals that were checked because they "
+            "looked wrong push a rate up. The sample case and second opinions are not counted."
         )
 
     def _bar(self, name: str, wrong: int, decided: int) -> Bar:
         counts = self.tr("{wrong} of {n}").format(wrong=wrong, n=decided)
         return Bar(name=name or self.tr("not told"), counts=counts, interval=wilson(wrong, decided))
+
+    def _file(self, name: str, kind: str) -> Path | None:
+        title = self.tr("Where to write")
+        chosen, _ = QFileDialog.getSaveFileName(self, title, str(Path.home() / name), kind)
+        return Path(chosen) if chosen else None
+
+    @Slot()
+    def _on_table_clicked(self) -> None:
+        if file := self._file("label-rates.csv", "CSV (*.csv)"):
+            self.write_table(file)
+
+    @Slot()
+    def _on_plots_clicked(self) -> None:
+        if file := self._file("label-rates.pdf", "PDF (*.pdf);;PNG (*.png)"):
+            try:
+                self.write_plots(file)
+            except IdKeyError as err:
+                self._on_writing_failed(err)
+            else:
+                self._on_written(file)
+
+    @Slot(object)
+    def _on_written(self, file: Path) -> None:
+        self.done.setText(self.tr("Written: {file}").format(file=file))
+
+    @Slot(object)
+    def _on_writing_failed(self, error: Exception) -> None:
+        told = message_for(error)
+        self.done.setText(f"{told.problem} {told.remedy}")
+
+    @Slot(object)
+    def _on_answered(self, found: Rates) -> None:
+        self._counted = found
+        self._show(found, (self.labels, self.suppliers, self.months))
+        self.agreement.show_agreement(found.opinions)
+        rows = (found.labels, found.suppliers, found.months)
+        for card, some in zip(self._cards, rows, strict=True):
+            card.setVisible(bool(some))
+        decided = sum(row[2] for row in found.suppliers)
+        for part in (self.table, self.plots):
+            part.setVisible(bool(decided))
+        nothing = self.tr(
+            "No case has a verdict on its label yet; here they will be counted. The sample case "
+            "is never counted."
+        )
+        self.said.setText(self._explanation() if decided else nothing)
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:

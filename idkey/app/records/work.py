@@ -32,6 +32,7 @@ from idkey.store.rationales import Rationale as Issued
 from idkey.store.rationales import rationales_of
 from idkey.store.record import Papers, Revision, Sale, StoredCase
 from idkey.store.reruns import cases_per_key
+from idkey.store.tallies import DECIDED
 
 NEWEST = 12
 """Revisions of a case that are told in full."""
@@ -58,7 +59,7 @@ class Opinion:
     def finished(self) -> bool:
         """Whether it has come to a verdict of its own, so that it may be shown beside the first."""
         told = self.second.summary
-        return told is not None and told.level != Level.OPEN
+        return told is not None and (told.kind in DECIDED or told.level != Level.OPEN)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -18,7 +19,8 @@ from idkey.app.records.case import KEYS, Deed
 from idkey.app.records.dialogs import EraseDialog, SaleDialog
 from idkey.app.records.label_dialog import LabelDialog
 from idkey.app.records.view import Part, RecordsView
-from idkey.engine.sample import sample_case
+from idkey.engine.sample import SAMPLE_ID, sample_case
+from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.report.recorded import judged
 from idkey.store.book import Store
@@ -109,11 +111,13 @@ def test_enter_and_the_button_open_the_case_at_the_bench(view: RecordsView, qtbo
 
 
 def test_every_deed_has_a_key_of_its_own_and_a_name(view: RecordsView):
-    buttons = view.cases.case.buttons
+    case = view.cases.case
+    ways = case.buttons | case.actions_more
 
+    assert set(ways) == set(Deed)
     assert len(set(KEYS.values())) == len(Deed)
-    assert all(one.shortcut().toString() == KEYS[deed] for deed, one in buttons.items())
-    assert all(one.accessibleName() for one in buttons.values())
+    assert all(one.shortcut().toString() == KEYS[deed] for deed, one in ways.items())
+    assert all(one.accessibleName() for one in case.buttons.values())
 
 
 def test_a_rationale_is_written_again_and_noted(view: RecordsView, store: Store, qtbot: QtBot):
@@ -184,11 +188,11 @@ def test_a_folder_that_is_not_there_is_told(view: RecordsView, tmp_path: Path, q
     settle(view, qtbot)
 
     assert "cannot be written" in view.cases.case.said.text()
-    assert view.cases.case.buttons[Deed.EXPORT].isEnabled()
+    assert view.cases.case.actions_more[Deed.EXPORT].isEnabled()
 
 
 def test_a_sale_is_attached_and_its_buyer_erased(view: RecordsView, store: Store, qtbot: QtBot):
-    view.cases.case.buttons[Deed.SALE].click()
+    view.cases.case.actions_more[Deed.SALE].trigger()
     dialog = shown(SaleDialog)
     assert not dialog.go.isEnabled()
     qtbot.keyClicks(dialog.number, "LSV-9")
@@ -199,7 +203,7 @@ def test_a_sale_is_attached_and_its_buyer_erased(view: RecordsView, store: Store
     assert view.cases.case.said.text() == "Sale LSV-9 is attached."
     assert "buyer noted" in view.cases.case.page.toPlainText()
 
-    view.cases.case.buttons[Deed.ERASE].click()
+    view.cases.case.actions_more[Deed.ERASE].trigger()
     dialog = shown(EraseDialog)
     assert dialog.buyer.text() == "B-77"
     dialog.go.click()
@@ -277,3 +281,43 @@ def test_what_was_sold_elsewhere_meanwhile_is_seen_after_a_refresh(
 def shown(kind: type) -> object:
     """The dialog of that kind on the screen."""
     return next(w for w in QApplication.topLevelWidgets() if isinstance(w, kind) and w.isVisible())
+
+
+def test_rates_go_out_as_a_table_and_as_plots(view: RecordsView, tmp_path: Path, qtbot: QtBot):
+    view.rates.refresh()
+    settle(view, qtbot)
+    view.rates.write_table(tmp_path / "rates.csv")
+    settle(view, qtbot)
+    for name in ("rates.pdf", "rates.png"):
+        view.rates.write_plots(tmp_path / name)
+
+    rows = list(csv.DictReader((tmp_path / "rates.csv").read_text("utf-8-sig").splitlines()))
+    whole = next(r for r in rows if r["name"] == "Emperor scorpion" and r["period"] == "all")
+    assert (whole["contradicted"], whole["decided"]) == ("4", "4")
+    assert (whole["wilson_95_low"], whole["wilson_95_high"]) == ("0.5101", "1.0000")
+    text = " ".join(PdfReader(tmp_path / "rates.pdf").pages[0].extract_text().split())
+    assert "own breeding" in text
+    assert "2026-01" in text
+    picture = QImage(str(tmp_path / "rates.png"))
+    assert picture.pixelColor(2, 2).name() == "#ffffff"
+    assert {picture.pixelColor(x, y).name() for x in range(0, picture.width(), 9)
+            for y in range(0, picture.height(), 9)} > {"#ffffff"}  # fmt: skip
+
+
+def test_rates_that_cannot_be_written_are_told(view: RecordsView, tmp_path: Path, qtbot: QtBot):
+    view.rates.write_table(tmp_path / "nowhere" / "rates.csv")
+    settle(view, qtbot)
+    assert "cannot be written" in view.rates.done.text()
+    with pytest.raises(IdKeyError, match="cannot be written"):
+        view.rates.write_plots(tmp_path / "nowhere" / "rates.png")
+
+
+def test_the_sample_says_that_it_counts_nowhere(view: RecordsView, store: Store, key: Key, qtbot):
+    store.save(sample_case(key), None)
+    view.refresh()
+    settle(view, qtbot)
+    view.cases.list.look_at(SAMPLE_ID)
+    settle(view, qtbot)
+
+    assert "no rate and no starting rate counts it" in view.cases.case.page.toPlainText()
+    assert "The sample case and second opinions are not counted" in view.rates._explanation()
