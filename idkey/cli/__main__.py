@@ -12,8 +12,7 @@ from idkey.cli.usage import EXIT_CODES, FAILED
 
 USAGE = f"""Usage: python3 -m idkey.cli COMMAND [ARGUMENTS]
 
-Commands: identify, questions, rationale, walk, labels, list, check, add, export,
-records, verify, label.
+Commands: identify, questions, rationale, walk, labels, list, check, add, export, records, verify, label.
 COMMAND --help says more.
 
 {EXIT_CODES}
