@@ -10,9 +10,14 @@ from idkey.bootstrap import environment
 from idkey.bootstrap.libraries import SetUpError
 from idkey.cli.usage import EXIT_CODES, FAILED
 
+COMMANDS = (
+    "Commands: identify, questions, rationale, walk, labels, list, check, add, export, records, "
+    "verify, label."
+)
+
 USAGE = f"""Usage: python3 -m idkey.cli COMMAND [ARGUMENTS]
 
-Commands: identify, questions, rationale, walk, labels, list, check, add, export, records, verify, label.
+{COMMANDS}
 COMMAND --help says more.
 
 {EXIT_CODES}
