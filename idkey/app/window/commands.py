@@ -116,11 +116,6 @@ def _titles() -> dict[str, str]:
         "search": translate("commands", "Search the questions"),
         "palette": translate("commands", "Find anything"),
         "photo": translate("commands", "Measure or look on a photo"),
-        "bench": translate("commands", "Bench"),
-        "records": translate("commands", "Records"),
-        "drill": translate("commands", "Drill"),
-        "workshop": translate("commands", "Workshop"),
-        "library": translate("commands", "Library"),
         "manual": translate("commands", "Manual"),
         "about": translate("commands", "About idkey"),
         "larger": translate("commands", "Larger text"),
@@ -132,4 +127,15 @@ def _titles() -> dict[str, str]:
         "english": translate("commands", "English"),
         "german": translate("commands", "Deutsch"),
         "full_screen": translate("commands", "Full screen"),
+        **_places(),
+    }
+
+
+def _places() -> dict[str, str]:
+    return {
+        "bench": translate("commands", "Bench"),
+        "records": translate("commands", "Records"),
+        "drill": translate("commands", "Drill"),
+        "workshop": translate("commands", "Workshop"),
+        "library": translate("commands", "Library"),
     }
