@@ -77,9 +77,9 @@ def _evidence(matrix: Matrix, finding: Finding, group: str, weight: float) -> Ev
     number = matrix.number[finding.character]
     character = matrix.key.characters[number]
     if finding.value is not None:
-        likelihood, flat, conflict = _number(matrix, number, finding)
+        likelihood, flat, can = _number(matrix, number, finding)
     else:
-        likelihood, flat, conflict = _states(matrix, number, finding)
+        likelihood, flat, can = _states(matrix, number, finding)
     doubt = DOUBT[finding.certainty]
     likelihood = (1 - doubt) * likelihood + doubt * flat
     return Evidence(
@@ -88,10 +88,21 @@ def _evidence(matrix: Matrix, finding: Finding, group: str, weight: float) -> Ev
         group=group,
         weight=weight,
         likelihood=np.maximum(likelihood, LEAST * max(flat, 1e-12)),
-        conflict=conflict & matrix.whole[:, number] | matrix.absent[:, number],
+        conflict=conflicting(matrix, number, can),
         firm=finding.certainty is Certainty.SURE and not doubtful(character, matrix.specimen),
         counts=finding.certainty is not Certainty.GUESS,
     )
+
+
+def conflicting(matrix: Matrix, number: int, can: Flags) -> Flags:
+    """Taxa that cannot explain a finding on a character, shape (taxa,).
+
+    Args:
+        matrix: The compiled key.
+        number: Number of the character.
+        can: Taxa that can show what was seen, the unscored ones either way, shape (taxa,).
+    """
+    return np.asarray((matrix.whole_by[number] > can) | matrix.absent_by[number], bool)
 
 
 def _states(matrix: Matrix, number: int, finding: Finding) -> tuple[Array, float, Flags]:
@@ -104,10 +115,10 @@ def _states(matrix: Matrix, number: int, finding: Finding) -> tuple[Array, float
     for place in places[1:]:
         can = can | matrix.possible[place]
     if not finding.negated:
-        return likelihood, flat, ~can
+        return likelihood, flat, can
     others = [first + n for n in range(len(ids)) if first + n not in places]
     rest = np.asarray(matrix.possible[others].any(axis=0), bool)
-    return 1.0 - likelihood, 1.0 - flat, ~rest
+    return 1.0 - likelihood, 1.0 - flat, rest
 
 
 def _number(matrix: Matrix, number: int, finding: Finding) -> tuple[Array, float, Flags]:
@@ -117,9 +128,9 @@ def _number(matrix: Matrix, number: int, finding: Finding) -> tuple[Array, float
     unscored = bells.share.sum(axis=0) <= 0
     if unscored.any():
         likelihood = np.where(unscored, _from_bins(matrix, number, value), likelihood)
-    likelihood = np.where(matrix.absent[:, number], bells.error * bells.flat, likelihood)
+    likelihood = np.where(matrix.absent_by[number], bells.error * bells.flat, likelihood)
     conflict = bells.conflict(value, finding.uncertainty)
-    return np.append(likelihood, bells.flat), bells.flat, conflict
+    return np.append(likelihood, bells.flat), bells.flat, ~conflict
 
 
 def _from_bins(matrix: Matrix, number: int, value: float) -> Array:

@@ -50,6 +50,16 @@ class Matrix:
         return np.asarray(np.add.reduceat(surprise_bits(self.seen), self.layout.starts, axis=1))
 
     @cached_property
+    def whole_by(self) -> NDArray[np.bool_]:
+        """`whole` turned: one character in a row, shape (characters, taxa)."""
+        return np.ascontiguousarray(self.whole.T)
+
+    @cached_property
+    def absent_by(self) -> NDArray[np.bool_]:
+        """`absent` turned: one character in a row, shape (characters, taxa)."""
+        return np.ascontiguousarray(self.absent.T)
+
+    @cached_property
     def taxa(self) -> tuple[str, ...]:
         """Taxon ids, in row order."""
         return tuple(taxon.id for taxon in self.key.taxa)

@@ -121,7 +121,7 @@ def _apart(matrix: Matrix, weighing: Weighing, row: int, *, against: bool) -> di
             continue
         ratio = one.likelihood[row] / one.likelihood[:-1]
         far = (ratio <= 1 / RATIO) if against else (ratio >= RATIO)
-        apart = matrix.whole[:, one.number] & far
+        apart = matrix.whole_by[one.number] & far
         if apart.any():
             groups[one.group] = groups.get(one.group, np.zeros_like(apart)) | apart
     return groups
@@ -141,5 +141,5 @@ def bare_odds(matrix: Matrix, weighing: Weighing, leader: int) -> Array:
     for one in weighing.evidence:
         if one.counts and matrix.whole[leader, one.number]:
             ratio = np.log(one.likelihood[:-1] / one.likelihood[leader])
-            log += np.where(matrix.whole[:, one.number], one.weight * ratio, 0.0)
+            log += np.where(matrix.whole_by[one.number], one.weight * ratio, 0.0)
     return np.asarray(np.exp(log))

@@ -14,7 +14,7 @@ from sklearn.tree import DecisionTreeClassifier
 
 from idkey.engine.assess import assess
 from idkey.engine.entropy import huffman_length
-from idkey.engine.evidence import evidence
+from idkey.engine.evidence import conflicting, evidence
 from idkey.engine.gaps import Layout
 from idkey.engine.grower import grow
 from idkey.engine.matrix import Cells, Matrix, assembled
@@ -105,7 +105,6 @@ def steps(matrix: Matrix) -> dict[str, tuple[float, float]]:
     now = weigh(matrix, case)
     shares = now.support.astype(np.float32)
     _ = matrix.entropy
-    packed = np.packbits(matrix.possible, axis=1)
 
     def step() -> None:
         found = weigh(matrix, case)
@@ -116,8 +115,9 @@ def steps(matrix: Matrix) -> dict[str, tuple[float, float]]:
     return {
         "plain float32 product": best_of(lambda: shares @ matrix.seen),
         "ranked questions": best_of(lambda: np.argsort(-gains(matrix, now.support))),
-        "bit-and over one state": best_of(lambda: packed[0] & packed[1]),
-        "conflicts of one finding": best_of(
+        "and over the flags of one state": best_of(lambda: matrix.possible[0] & matrix.possible[5]),
+        "conflicts of one finding": best_of(lambda: conflicting(matrix, 1, matrix.possible[5])),
+        "conflicts and likelihood of it": best_of(
             lambda: evidence(matrix, Case(id="1", key="speed", findings=one))
         ),
         "whole step on arrays": best_of(step),
@@ -202,12 +202,22 @@ def report() -> str:
         plain = found["plain float32 product"][0]
         ratio = found["ranked questions"][0] / plain
         faster = found["plain loop over characters"][0] / found["ranked questions"][0]
+        flags = found["conflicts of one finding"][0] / found["and over the flags of one state"][0]
         size = (matrix.seen.nbytes + matrix.entropy.nbytes) / matrix.seen.nbytes
         rows.append(
-            (f"{taxa} x {characters}", [*cells, f"{ratio:.2f}", f"{faster:.1f}", f"{size:.2f}"])
+            (
+                f"{taxa} x {characters}",
+                [*cells, f"{ratio:.2f}", f"{flags:.1f}", f"{faster:.1f}", f"{size:.2f}"],
+            )
         )
         print(rows[-1], flush=True)
-    heads = [*names, "questions / plain product", "loop / questions", "memory / score array"]
+    heads = [
+        *names,
+        "questions / plain product",
+        "conflicts / and",
+        "loop / questions",
+        "memory / score array",
+    ]
     lines += ["| | " + " | ".join(r[0] for r in rows) + " |", "|---" * (len(rows) + 1) + "|"]
     lines += [
         f"| {head} | " + " | ".join(r[1][n] for r in rows) + " |" for n, head in enumerate(heads)
