@@ -1,7 +1,7 @@
 """Portraits from the matrix: a taxon, a specimen, or the animal as found so far."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
 from pathlib import Path
@@ -117,7 +117,7 @@ def findings_drawn(key: Key, case: Case) -> tuple[Finding, ...]:
     """The findings that change the portrait, in the order they were made."""
     if key.body_plan not in PLANS:
         return ()
-    sources = _bound(key.body_plan).sources.values()
+    sources = binding_of(key.body_plan).sources.values()
     bound = {source.character for some in sources for source in some}
     sure = traits_of_case(key, case).keys() & bound
     return tuple(finding for finding in case.findings if finding.character in sure)
@@ -129,7 +129,7 @@ def length_found(key: Key, case: Case) -> bool:
     if plan is None:
         return False
     traits, specimen = traits_of_case(key, case), (case.specimen.sex, case.specimen.stage)
-    knobs = turned_knobs(plan, _bound(key.body_plan), key=key, traits=traits, specimen=specimen)
+    knobs = turned_knobs(plan, binding_of(key.body_plan), key=key, traits=traits, specimen=specimen)
     return knobs.knows("length")
 
 
@@ -144,47 +144,14 @@ def lineup_scale_mm(key: Key, taxa: Sequence[str]) -> float | None:
         return None
     lengths = [
         turned_knobs(
-            plan, _bound(key.body_plan), key=key, traits=traits_of_taxon(key, taxon)
+            plan, binding_of(key.body_plan), key=key, traits=traits_of_taxon(key, taxon)
         ).number("length", 0.0)
         for taxon in taxa
     ]
     return max(lengths, default=0.0) or None
 
 
-def lineup_view(key: Key, taxa: Sequence[str], *, width: float, height: float) -> View:
-    """How to draw all of `taxa` to one scale, as large as the largest of them lets the paper be.
-
-    Args:
-        key: The key.
-        taxa: Taxon ids.
-        width: Width of the view box.
-        height: Height of the view box.
-
-    Returns:
-        A view without a bar; without a scale when no length is known.
-    """
-    view = View(width=width, height=height, bar=False)
-    plan = PLANS.get(key.body_plan)
-    if plan is None:
-        return view
-    binding, room = _bound(key.body_plan), complex(width, height) - _EDGE * (1 + 1j)
-    needed = 0.0  # mm that one unit of the paper has to show
-    for taxon in taxa:
-        values = turned_knobs(plan, binding, key=key, traits=traits_of_taxon(key, taxon))
-        if values.knows("length"):
-            low, high = _box(plan.draw(values, _SAMPLE))
-            mm = values.number("length", 0.0) / _SAMPLE
-            across, along = (high - low).real * mm, (high - low).imag * mm
-            needed = max(needed, along / room.real, across / room.imag)
-    return replace(view, scale_mm=_fill(plan, view) * needed) if needed else view
-
-
-_EDGE = 10.0
-_SAMPLE = 160.0
-"""Length at which an animal is drawn to see how far its limbs reach."""
-
-
-def _fill(plan: Plan, view: View) -> float:
+def full_length(plan: Plan, view: View) -> float:
     """Length of an animal of that plan that fills the paper."""
     up = view.heading is Heading.UP
     across, along = (view.width, view.height) if up else (view.height, view.width)
@@ -201,12 +168,17 @@ def _portrait(
     plan = PLANS.get(key.body_plan)
     if plan is None:
         return ""
-    binding = _bound(key.body_plan)
+    binding = binding_of(key.body_plan)
     values = turned_knobs(plan, binding, key=key, traits=traits, specimen=specimen)
     return plan_portrait(key.body_plan, values, title, view)
 
 
-def _bound(plan: str) -> Binding:
+def binding_of(plan: str) -> Binding:
+    """The binding of a body plan, read again when its file has changed.
+
+    Raises:
+        BindingProblems: It has mistakes.
+    """
     file = images_folder() / "bodyplans" / f"{plan}.yaml"
     return _read(plan, file, file.stat().st_mtime_ns if file.is_file() else 0)
 
@@ -227,15 +199,15 @@ def plan_portrait(plan: str, values: Values, title: str, view: View = DEFAULT_VI
         view: How it lies on its paper.
     """
     up = view.heading is Heading.UP
-    fill = _fill(PLANS[plan], view)
+    fill = full_length(PLANS[plan], view)
     known = values.knows("length")
-    share = 1.0 if view.scale_mm is None else _UNKNOWN_SHARE
+    share = 1.0 if view.scale_mm is None else UNKNOWN_SHARE
     if view.scale_mm is not None and known:
         share = values.number("length", 0.0) / view.scale_mm
     length = fill * share
     turn = Place() if up else Place(-1j)
     animal = placed(PLANS[plan].draw(values, length), turn)
-    low, high = _box(animal)
+    low, high = extent(animal)
     paper = complex(view.width, view.height)
     if view.scale_mm is None:
         paper *= _stretch(high - low, view, barred=known and view.bar)
@@ -255,12 +227,14 @@ def _stretch(size: Point, view: View, *, barred: bool) -> float:
     return max(wide, (size.imag + 2 * (_MARGIN + foot)) / view.height)
 
 
-_UNKNOWN_SHARE = 0.6
+UNKNOWN_SHARE = 0.6
+"""How far an animal of unknown length fills the paper of a line-up."""
 _MARGIN = 8.0
 _FOOT = 8.0
 
 
-def _box(item: Item) -> tuple[Point, Point]:
+def extent(item: Item) -> tuple[Point, Point]:
+    """Upper left and lower right corner of the box around a drawing."""
     points: list[Point] = []
     for piece in pieces((item,)):
         if isinstance(piece, Part | Line):

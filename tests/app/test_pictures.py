@@ -17,6 +17,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.pictures import Pictures
 from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.theme import Theme
+from idkey.model.case import Case, Finding
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH
 
@@ -98,10 +99,7 @@ def test_no_animal_of_a_line_up_is_cut_and_the_largest_fills_it(
         edge = [(x, y) for x in range(wide) for y in (0, high - 1)]
         edge += [(x, y) for x in (0, wide - 1) for y in range(high)]
         assert all(image.pixelColor(x, y).alpha() < 30 for x, y in edge), taxon.name
-        columns = [
-            x for x in range(wide) if any(image.pixelColor(x, y).alpha() for y in range(high))
-        ]
-        widest = max(widest, max(columns) - min(columns))
+        widest = max(widest, _width(image))
 
     assert widest > 0.9 * 400
 
@@ -139,3 +137,49 @@ def test_the_large_view_says_who_made_the_picture(
 
     qtbot.keyClick(large, Qt.Key.Key_Right)
     assert "Picture" not in large.accessibleName(), "the next drawing is ours"
+
+
+@pytest.mark.slow
+def test_taxa_that_stand_without_the_large_ones_are_shown_larger_and_still_uncut(
+    qtbot: QtBot, pictures: Pictures, key: Key
+):
+    small = ("heterometrus_silenus", "heterometrus_laoticus")
+    everybody = [taxon.id for taxon in key.taxa]
+    _drawn(qtbot, pictures, key, small[0])
+    assert pictures.zoom(key, everybody) == 1.0
+    zoom = pictures.zoom(key, small)
+    assert zoom is not None
+    assert zoom > 1.3
+
+    for taxon in small:
+        plain = _drawn(qtbot, pictures, key, taxon).toImage()
+        made = pictures.portrait(key, taxon, size=QSize(400, 200), ratio=1.0, zoom=zoom)
+        assert made is not None
+        large = made.toImage()
+        assert _width(large) == pytest.approx(zoom * _width(plain), rel=0.05)
+        assert not any(large.pixelColor(x, y).alpha() > 30 for x in (0, 399) for y in range(200))
+
+
+def test_the_animal_as_found_stands_at_the_scale_of_the_others_or_keeps_them_small(
+    qtbot: QtBot, pictures: Pictures, key: Key
+):
+    small = ("heterometrus_silenus", "heterometrus_laoticus")
+
+    def zoom(length: float) -> float:
+        case = Case(id="1", key=key.id, findings=(Finding(character="total_length", value=length),))
+        pictures.found(key, case, size=ROOM, ratio=1.0)
+        qtbot.waitUntil(lambda: pictures.zoom(key, small, case) is not None, timeout=20_000)
+        return pictures.zoom(key, small, case) or 0.0
+
+    assert zoom(70.0) > 1.3
+    assert zoom(200.0) == 1.0
+
+
+def _width(image: QImage) -> int:
+    """From the first to the last column with something in it."""
+    columns = [
+        x
+        for x in range(image.width())
+        if any(image.pixelColor(x, y).alpha() > 30 for y in range(image.height()))
+    ]
+    return max(columns) - min(columns)

@@ -9,7 +9,8 @@ from PySide6.QtGui import QImage, QPainter
 from PySide6.QtSvg import QSvgRenderer
 
 from idkey.figures.catalogue import CATALOGUE
-from idkey.figures.portrait import lineup_view, portrait, portrait_of_findings
+from idkey.figures.lineup import lineup
+from idkey.figures.portrait import portrait, portrait_of_findings
 from idkey.formats.folder import read_key
 from idkey.model.case import Case, Finding
 from idkey.model.key import Key
@@ -53,7 +54,7 @@ def test_a_broken_path_would_be_heard(said: list[str]):
 @by_key
 @pytest.mark.slow
 def test_every_taxon_is_drawn_and_read_in_silence(key: Key, said: list[str]):
-    view = lineup_view(key, [taxon.id for taxon in key.taxa], width=400, height=200)
+    view = lineup(key, [taxon.id for taxon in key.taxa], width=400, height=200).view
     for taxon in key.taxa:
         _paint(portrait(key, taxon.id, view=view))
         assert not said, taxon.id

@@ -32,6 +32,7 @@ class AsFound(QWidget):
         self._desk = desk
         self._session: Session | None = None
         self._picture: QPixmap | None = None
+        self._zoom = 1.0
         self.known: tuple[str, ...] = ()
         self.scaled = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -62,6 +63,12 @@ class AsFound(QWidget):
         self.setAccessibleDescription("; ".join(lines))
         self.setToolTip(f"<p>{'<br>'.join(map(escape, lines))}</p>")
         self._redraw()
+
+    def enlarge(self, zoom: float) -> None:
+        """Draw the animal larger, as the taxa are."""
+        if zoom != self._zoom:
+            self._zoom = zoom
+            self._redraw()
 
     def sizeHint(self) -> QSize:
         """As high as a row of the line-up."""
@@ -128,7 +135,11 @@ class AsFound(QWidget):
         if session is None or not self.known:
             return
         made = self._desk.pictures.found(
-            session.key, session.case, size=self._frame().size(), ratio=self.devicePixelRatioF()
+            session.key,
+            session.case,
+            size=self._frame().size(),
+            ratio=self.devicePixelRatioF(),
+            zoom=self._zoom if self.scaled else 1.0,
         )
         if made is not None:
             self._picture = made

@@ -39,6 +39,7 @@ class LineupDelegate(QStyledItemDelegate):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.key: Key | None = None
+        self.zoom = 1.0
         self._desk = desk
         self._theme = desk.theme
 
@@ -109,7 +110,9 @@ class LineupDelegate(QStyledItemDelegate):
         left = rect.left() + px(10)
         if self.key is not None and self.key.body_plan:
             ratio = option.widget.devicePixelRatioF()
-            picture = self._desk.pictures.portrait(self.key, row.taxon, size=room, ratio=ratio)
+            picture = self._desk.pictures.portrait(
+                self.key, row.taxon, size=room, ratio=ratio, zoom=self.zoom
+            )
             self._draw_portrait(painter, placed(option, frame), picture, faint=gone)
             left = frame.right() + px(10)
         inner = QRect(left, rect.top() + px(8), rect.right() - px(12) - left, rect.height())

@@ -57,16 +57,16 @@ class LineupView(QFrame):
             parent=self,
         )
         self._build()
-        desk.pictures.arrived.connect(self.list.viewport().update)
+        desk.pictures.arrived.connect(self._on_pictures_arrived)
 
     def show_session(self, session: Session) -> None:
         """Show the line-up of a session; the chosen taxa stay chosen."""
         kept = self.chosen()
         self._session = session
         self._delegate.key = session.key
+        self.as_found.show_session(session)
         self._refresh()
         self._choose(kept)
-        self.as_found.show_session(session)
         self._share()
         standing = len(session.reasoned.assessment.standing)
         self._count.setText(self.tr("%n possible", "", standing))
@@ -86,6 +86,18 @@ class LineupView(QFrame):
         """Show the animal as found where it leaves room for the taxa."""
         roomy = self.height() >= self._desk.theme.px(ROOMY)
         self.as_found.setVisible(roomy and bool(self.as_found.known))
+
+    def _enlarge(self) -> None:
+        """Draw what is shown at the largest scale that it can share, once that is known."""
+        if self._session is None:
+            return
+        key, case = self._session.key, self._session.case
+        shown = [row.taxon for row in self.rows.rows if row.taxon]
+        with_case = case if self.as_found.known and self.as_found.scaled else None
+        zoom = self._desk.pictures.zoom(key, shown, with_case)
+        if zoom is not None:
+            self._delegate.zoom = zoom
+            self.as_found.enlarge(zoom)
 
     def _spoken(self, row: LineupRow) -> str:
         return row.spoken(self._desk.language)
@@ -129,6 +141,7 @@ class LineupView(QFrame):
     def _refresh(self) -> None:
         if self._session is not None:
             self.rows.replace(lineup_rows(self._session, unfolded=self._unfolded))
+            self._enlarge()
 
     def _choose(self, taxa: tuple[str, ...]) -> None:
         selection = self.list.selectionModel()
@@ -139,6 +152,11 @@ class LineupView(QFrame):
             if row.taxon in taxa:
                 index = self.rows.index(number)
                 selection.select(index, QItemSelectionModel.SelectionFlag.Select)
+
+    @Slot()
+    def _on_pictures_arrived(self) -> None:
+        self._enlarge()
+        self.list.viewport().update()
 
     @Slot()
     def compare(self) -> None:

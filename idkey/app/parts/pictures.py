@@ -2,24 +2,20 @@
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Iterable
+from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QObject, QRectF, QSize, QSizeF, Qt, Signal, Slot
-from PySide6.QtGui import QImageIOHandler, QImageReader, QPainter, QPixmap
-from PySide6.QtSvg import QSvgRenderer
+from PySide6.QtCore import QObject, QSize, Signal, Slot
+from PySide6.QtGui import QPixmap
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
+from idkey.app.parts.rendering import rendered, scaled_bitmap
 from idkey.app.parts.words import credit_words
 from idkey.errors import IdKeyError
+from idkey.figures.lineup import Lineup, found_share, lineup
 from idkey.figures.own import shown_figure, supplied
 from idkey.figures.plates import Plate, plate_text, read_plates
-from idkey.figures.portrait import (
-    View,
-    length_found,
-    lineup_view,
-    portrait,
-    portrait_of_findings,
-)
+from idkey.figures.portrait import View, length_found, portrait, portrait_of_findings
 from idkey.figures.traits import traits_of_case
 from idkey.model.case import Case
 from idkey.model.character import Character, State
@@ -39,6 +35,10 @@ PAPER = (400.0, 200.0)
 
 UNSCALED = View(width=PAPER[0], height=PAPER[1], bar=False)
 """An animal of unknown length beside a line-up."""
+
+ZOOMS = (1.0, 1.2, 1.4, 1.7, 2.0, 2.4)
+"""By how much portraits grow when the large ones are not among them: in steps, so that they are not
+rendered anew with each finding."""
 
 Place = tuple[Hashable, ...]
 
@@ -66,7 +66,8 @@ class Pictures(QObject):
         self._jobs = Jobs(threads=1, parent=self)
         self._portraits: OrderedDict[Place, bytes | None] = OrderedDict()
         self._paths: dict[Place, Path | None] = {}
-        self._views: dict[Place, View] = {}
+        self._lineups: dict[Place, Lineup] = {}
+        self._found: dict[Place, float] = {}
         self._plates: dict[str, tuple[Plate, ...]] = {"": ()}
         self._kept: OrderedDict[Place, QPixmap] = OrderedDict()
 
@@ -94,8 +95,34 @@ class Pictures(QObject):
         path = self._path(key, character, "")
         return self._of_file(path, size, ratio) if path else None
 
+    def zoom(self, key: Key, taxa: Iterable[str], case: Case | None = None) -> float | None:
+        """How much larger than on their paper portraits may be shown that stand together.
+
+        Args:
+            key: The key.
+            taxa: The taxa that stand together.
+            case: A case whose animal stands with them; None for none.
+
+        Returns:
+            A factor of at least 1, in steps; None while that is not known.
+        """
+        known = self._lineups.get((key.id, key.digest))
+        shares = [known.shares.get(taxon, 1.0) for taxon in taxa] if known else []
+        if case is not None:
+            shares.append(self._found.get(_found_place(key, case), 0.0))
+        if not shares or 0.0 in shares:
+            return None
+        return max((step for step in ZOOMS if step * max(shares) <= 1.0), default=1.0)
+
     def portrait(
-        self, key: Key, taxon: str, *, size: QSize, ratio: float, scaled: bool = True
+        self,
+        key: Key,
+        taxon: str,
+        *,
+        size: QSize,
+        ratio: float,
+        scaled: bool = True,
+        zoom: float = 1.0,
     ) -> QPixmap | None:
         """The portrait of a taxon, fitted into `size`; None while it is being drawn.
 
@@ -105,14 +132,18 @@ class Pictures(QObject):
             size: Room in device-independent pixels.
             ratio: Device pixels per such pixel.
             scaled: Whether all taxa of the key share one scale; else it fills the paper.
+            zoom: How much larger than at that scale.
         """
 
         def drawn() -> str:  # on a pool thread
-            return portrait(key, taxon, view=self._view(key) if scaled else LONE)
+            return portrait(key, taxon, view=self._lineup(key).view if scaled else LONE)
 
-        return self._portrait(key, (taxon, scaled), drawn, size, ratio)
+        place = (key.id, key.digest, taxon, scaled) if key.body_plan else ()
+        return self._portrait(place, drawn, size=size, ratio=ratio, zoom=zoom)
 
-    def found(self, key: Key, case: Case, *, size: QSize, ratio: float) -> QPixmap | None:
+    def found(
+        self, key: Key, case: Case, *, size: QSize, ratio: float, zoom: float = 1.0
+    ) -> QPixmap | None:
         """The animal as found so far, fitted into `size`; None while it is being drawn.
 
         It stands at the scale of the line-up once its length is known, else it fills the paper.
@@ -122,14 +153,16 @@ class Pictures(QObject):
             case: The case.
             size: Room in device-independent pixels.
             ratio: Device pixels per such pixel.
+            zoom: How much larger than at that scale.
         """
-        traits = frozenset(traits_of_case(key, case).items())
+        place = _found_place(key, case)
 
         def drawn() -> str:  # on a pool thread
-            view = self._view(key) if length_found(key, case) else UNSCALED
+            view = self._lineup(key).view if length_found(key, case) else UNSCALED
+            self._found[place] = found_share(key, case, view)
             return portrait_of_findings(key, case, view=view)
 
-        return self._portrait(key, (traits, case.specimen), drawn, size, ratio)
+        return self._portrait(place, drawn, size=size, ratio=ratio, zoom=zoom)
 
     def plates(self, key: Key) -> tuple[Plate, ...]:
         """The orientation plates of a key; none when its body plan has none.
@@ -156,11 +189,10 @@ class Pictures(QObject):
         self._jobs.close()
 
     def _portrait(
-        self, key: Key, subject: Place, drawn: Callable[[], str], size: QSize, ratio: float
+        self, place: Place, drawn: Callable[[], str], *, size: QSize, ratio: float, zoom: float
     ) -> QPixmap | None:
-        if not key.body_plan:
+        if not place:
             return None
-        place = (key.id, key.digest, *subject)
         if place not in self._portraits:
             self._portraits[place] = None
             self._draw(place, drawn)
@@ -168,7 +200,8 @@ class Pictures(QObject):
         source = self._portraits[place]
         if source is None:
             return None
-        return self._kept_or(place, lambda: _rendered(source, size, ratio), size, ratio)
+        made = partial(rendered, source, size, ratio, zoom)
+        return self._kept_or((*place, zoom), made, size, ratio)
 
     def _draw(self, place: Place, drawn: Callable[[], str]) -> None:
         def work(tick: Tick) -> tuple[Place, bytes]:  # on a pool thread
@@ -190,12 +223,12 @@ class Pictures(QObject):
             self._portraits.popitem(last=False)
         self.arrived.emit()
 
-    def _view(self, key: Key) -> View:  # on a pool thread
+    def _lineup(self, key: Key) -> Lineup:  # on a pool thread
         place = (key.id, key.digest)
-        if place not in self._views:
+        if place not in self._lineups:
             taxa = [taxon.id for taxon in key.taxa]
-            self._views[place] = lineup_view(key, taxa, width=PAPER[0], height=PAPER[1])
-        return self._views[place]
+            self._lineups[place] = lineup(key, taxa, width=PAPER[0], height=PAPER[1])
+        return self._lineups[place]
 
     def _path(self, key: Key, character: Character, state: str) -> Path | None:
         place = (key.id, key.digest, character.id, state)
@@ -208,8 +241,8 @@ class Pictures(QObject):
     def _of_file(self, path: Path, size: QSize, ratio: float) -> QPixmap | None:
         def made() -> QPixmap:
             if path.suffix == ".svg":
-                return _rendered(path.read_bytes(), size, ratio)
-            return _scaled(path, size, ratio)
+                return rendered(path.read_bytes(), size, ratio)
+            return scaled_bitmap(path, size, ratio)
 
         return self._kept_or((path,), made, size, ratio)
 
@@ -226,33 +259,7 @@ class Pictures(QObject):
         return None if found.isNull() else found
 
 
-def _rendered(source: bytes, size: QSize, ratio: float) -> QPixmap:
-    if not source or size.isEmpty():
-        return QPixmap()
-    renderer = QSvgRenderer(QByteArray(source))
-    if not renderer.isValid():
-        return QPixmap()
-    keep = Qt.AspectRatioMode.KeepAspectRatio
-    fitted = renderer.viewBoxF().size().scaled(QSizeF(size), keep).toSize()
-    pixmap = QPixmap(fitted * ratio)
-    pixmap.setDevicePixelRatio(ratio)
-    pixmap.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(pixmap)
-    renderer.render(painter, QRectF(0, 0, fitted.width(), fitted.height()))
-    painter.end()
-    return pixmap
-
-
-def _scaled(path: Path, size: QSize, ratio: float) -> QPixmap:
-    """A bitmap at its size on the screen; larger ones are never unpacked whole where avoidable."""
-    reader = QImageReader(str(path))
-    reader.setAutoTransform(True)
-    whole = reader.size()
-    if size.isEmpty() or not whole.isValid():
-        return QPixmap()
-    turned = reader.transformation() & QImageIOHandler.Transformation.TransformationRotate90
-    room = (size.transposed() if turned else size) * ratio
-    reader.setScaledSize(whole.scaled(room, Qt.AspectRatioMode.KeepAspectRatio))
-    pixmap = QPixmap.fromImage(reader.read())
-    pixmap.setDevicePixelRatio(ratio)
-    return pixmap
+def _found_place(key: Key, case: Case) -> Place:
+    """What the drawing of an animal as found depends on."""
+    traits = frozenset(traits_of_case(key, case).items())
+    return (key.id, key.digest, traits, case.specimen) if key.body_plan else ()
