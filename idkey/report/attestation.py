@@ -106,7 +106,7 @@ def attestation_of(
         ValueError: The trials are of several people.
     """
     _check_person(trials)
-    same, records = _counted(key, trials, threshold)
+    same, records = _counted(key, trials, threshold, language)
     return Attestation(
         person=trials[-1].person,
         at=now.astimezone(UTC).isoformat(timespec="seconds").replace("+00:00", "Z"),
@@ -131,13 +131,22 @@ def _check_person(trials: Sequence[Trial]) -> None:
 
 
 def _counted(
-    key: Key, trials: Sequence[Trial], threshold: float
+    key: Key, trials: Sequence[Trial], threshold: float, language: Language
 ) -> tuple[list[Trial], tuple[PairRecord, ...]]:
     """The trials on this version of the key, and what they show; refused when that is thin."""
     same = [trial for trial in trials if trial.key_digest == key.digest]
     records = pair_records(same, threshold=threshold)
     if not any(record.shown for record in records):
-        raise _refusal(key, records, same, trials, threshold=threshold)
+        newer = len(same) < len(trials)
+        person = trials[-1].person if trials else ""
+        advice = language.say(
+            "Practise pairs on this version of the key; {n} right decisions on a pair without a "
+            "mistake are the least that counts.",
+            n=fewest_right(threshold),
+        )
+        best = records[0] if records else None
+        said = _refusal(key, best, person, language, newer=newer, threshold=threshold)
+        raise ThinEvidence(said, advice)
     return same, records
 
 
@@ -156,32 +165,36 @@ def fewest_right(threshold: float = SHOWN) -> int:
 
 def _refusal(
     key: Key,
-    records: Sequence[PairRecord],
-    same: Sequence[Trial],
-    trials: Sequence[Trial],
+    best: PairRecord | None,
+    person: str,
+    language: Language,
     *,
+    newer: bool,
     threshold: float,
-) -> ThinEvidence:
-    least = fewest_right(threshold)
-    advice = (
-        f"Practise pairs on this version of the key; {least} right decisions on a pair without "
-        "a mistake are the least that counts."
-    )
-    if not trials:
-        return ThinEvidence("Nothing can be attested: no answer is in the drill log.", advice)
-    person = trials[-1].person
-    if not records:
-        other = " on this version of the key" if len(same) < len(trials) else ""
-        return ThinEvidence(
-            f"Nothing can be attested for {person}: no pair was practised{other}.", advice
+) -> str:
+    """Why nothing is attested; `newer` is whether there are trials on other versions."""
+    if not person:
+        return language.say("Nothing can be attested: no answer is in the drill log.")
+    if best is None and newer:
+        return language.say(
+            "Nothing can be attested for {person}: no pair was practised on this version of the "
+            "key.",
+            person=person,
         )
-    best = records[0]
-    names = " and ".join(name_of(key, taxon) for taxon in best.pair)
-    return ThinEvidence(
-        f"Nothing can be attested for {person} yet: the firmest pair, {names}, was told apart in "
-        f"{best.right} of {best.trials} pictures, so the share right may be as low as "
-        f"{best.interval.low:.0%}, and {threshold:.0%} is asked for.",
-        advice,
+    if best is None:
+        return language.say(
+            "Nothing can be attested for {person}: no pair was practised.", person=person
+        )
+    return language.say(
+        "Nothing can be attested for {person} yet: the firmest pair, {names}, was told apart in "
+        "{right} of {n} pictures, so the share right may be as low as {low}, and {threshold} is "
+        "asked for.",
+        person=person,
+        names=language.join([name_of(key, taxon) for taxon in best.pair]),
+        right=best.right,
+        n=best.trials,
+        low=language.share(best.interval.low),
+        threshold=language.share(threshold),
     )
 
 

@@ -100,13 +100,15 @@ class ExerciseCard(QFrame):
         self.begin.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.begin.clicked.connect(self._on_begin_clicked)
 
-    def show_agenda(self, agenda: Agenda) -> None:
-        """Show what is to be done."""
+    def show_agenda(self, agenda: Agenda, *, offered: bool) -> None:
+        """Show what is to be done; `offered` is whether the key has anything of this kind."""
         due, fresh = len(agenda.due), len(agenda.fresh)
         self.tally.show_numbers(due, fresh)
-        self.counts.setText(count_words(due, fresh))
+        later = len(agenda.soon) + len(agenda.ahead)
+        none = self.tr("Nothing of this kind in this key")
+        self.counts.setText(count_words(due, fresh) if offered else none)
         self.begin.setText(self.tr("Begin") if due + fresh else self.tr("Practise beyond"))
-        self.begin.setEnabled(bool(due + fresh + len(agenda.soon) + len(agenda.ahead)))
+        self.begin.setEnabled(bool(due + fresh + later))
 
     @Slot()
     def _on_begin_clicked(self) -> None:

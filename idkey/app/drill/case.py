@@ -1,20 +1,20 @@
 """Run a case: label and animal on the left, the step at hand in the middle, what is known right."""
 
-from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import QModelIndex, Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QListView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QListView, QVBoxLayout
 
-from idkey.app.drill.answers import Answers, Row
+from idkey.app.drill.answers import Row
 from idkey.app.drill.case_end import case_lines, misread_figures
 from idkey.app.drill.concluding import Concluding
-from idkey.app.drill.feedback import Feedback, SideBySide
+from idkey.app.drill.exercise_view import ExerciseView
 from idkey.app.drill.figures import DrillFigures
 from idkey.app.drill.number import NumberAnswer
 from idkey.app.drill.plate import Plate
 from idkey.app.drill.tag import Tag
 from idkey.app.drill.words import answer_words, kind_words, outcome_words, verdict_words
 from idkey.app.parts.captions import KeyButton, caption
-from idkey.app.parts.columns import airy, filled, scrolled
+from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.drill.casework import RunCase
@@ -26,25 +26,16 @@ Way = tuple[str, Look, str]
 """Character id, way of looking, and both in words."""
 
 
-class CaseView(QWidget):
+class CaseView(ExerciseView):
     """Lets a person identify one animal.
 
     Args:
         desk: Look, drawings, language.
         figures: Draws the animals.
-
-    Signals:
-        answered(run: object): The case one step on.
-        done(): The person has read how it turned out.
     """
 
-    answered = Signal(object)
-    done = Signal()
-
     def __init__(self, desk: Desk, figures: DrillFigures) -> None:
-        super().__init__()
-        self._desk = desk
-        self._figures = figures
+        super().__init__(desk, figures)
         self._run: RunCase | None = None
         self._concluding = False
         self.tag = Tag(desk.theme)
@@ -66,13 +57,10 @@ class CaseView(QWidget):
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self.list, desk.theme)
-        self.answers = Answers(desk.theme, self)
         self.number = NumberAnswer(desk.theme)
         self.unseen = KeyButton(self.tr("Cannot tell"), "X", desk.theme, "quiet")
         self.conclude = KeyButton(self.tr("Conclude"), "C", desk.theme, "main")
         self.concluding = Concluding(desk, self)
-        self.feedback = Feedback(desk)
-        self.compared = SideBySide(desk)
         self.ledger = caption(rank="small")
         self.standing = caption(rank="small")
         for label in (self.ledger, self.standing):
@@ -215,14 +203,9 @@ class CaseView(QWidget):
         right.addWidget(caption(self.tr("Not ruled out"), "strong"))
         right.addWidget(self.standing)
         right.addStretch(1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(18)
-        row.addLayout(left, 9)
-        row.addWidget(scrolled(self._middle()), 10)
-        row.addWidget(scrolled(filled(right)), 7)
+        self.set_columns((left, 9), (self._middle(), 10), (right, 7))
 
-    def _middle(self) -> QWidget:
+    def _middle(self) -> QVBoxLayout:
         column = QVBoxLayout()
         column.setSpacing(8)
         for part in (self.hint, self.step):
@@ -235,7 +218,7 @@ class CaseView(QWidget):
         column.addWidget(self.feedback)
         column.addWidget(self.compared)
         column.addStretch(0)
-        return filled(column)
+        return column
 
     def _connect(self) -> None:
         self.list.activated.connect(self._on_list_activated)
@@ -248,17 +231,10 @@ class CaseView(QWidget):
         self.conclude.clicked.connect(self._on_conclude_clicked)
         self.concluding.concluded.connect(self._on_concluded)
         self.concluding.left.connect(self._on_concluding_left)
-        self.feedback.done.connect(self._on_feedback_done)
-        self._figures.arrived.connect(self._on_figures_arrived)
         for key, slot in (("X", self._on_unseen_clicked), ("C", self._on_conclude_clicked)):
             shortcut = QShortcut(QKeySequence(key), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
-
-    @Slot()
-    def _on_figures_arrived(self) -> None:
-        if self.isVisible():
-            self.show_figures()
 
     @Slot(QModelIndex)
     def _on_list_activated(self, index: QModelIndex) -> None:
@@ -294,7 +270,3 @@ class CaseView(QWidget):
     def _on_concluded(self, conclusion: Conclusion) -> None:
         if self._run is not None:
             self.answered.emit(self._run.conclude(conclusion))
-
-    @Slot()
-    def _on_feedback_done(self) -> None:
-        self.done.emit()

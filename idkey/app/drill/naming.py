@@ -1,50 +1,38 @@
 """Name the state: a figure on the left, the answers in words on the right."""
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout
 
-from idkey.app.drill.answers import Answers, Row
-from idkey.app.drill.feedback import Feedback, Figure, SideBySide
+from idkey.app.drill.answers import Row
+from idkey.app.drill.exercise_view import ExerciseView
+from idkey.app.drill.feedback import Figure
 from idkey.app.drill.figures import DrillFigures
 from idkey.app.drill.number import NumberAnswer
 from idkey.app.drill.plate import Plate
 from idkey.app.drill.words import answer_words, slip_words
 from idkey.app.parts.captions import KeyButton, caption
-from idkey.app.parts.columns import filled, scrolled
 from idkey.app.parts.desk import Desk
 from idkey.drill.exercises import NameState
 from idkey.model.character import Character
 
 
-class NamingView(QWidget):
+class NamingView(ExerciseView):
     """Asks what one figure shows.
 
     Args:
         desk: Look, drawings, language.
         figures: Draws the animals.
-
-    Signals:
-        answered(run: object): The exercise with the answer.
-        done(): The person has read how it turned out.
     """
 
-    answered = Signal(object)
-    done = Signal()
-
     def __init__(self, desk: Desk, figures: DrillFigures) -> None:
-        super().__init__()
-        self._desk = desk
-        self._figures = figures
+        super().__init__(desk, figures)
         self._run: NameState | None = None
         self.plate = Plate(desk.theme, (300, 220))
-        self.compared = SideBySide(desk)
         self.question = caption(rank="question")
         self.hint = caption(rank="soft")
-        self.answers = Answers(desk.theme, self)
         self.number = NumberAnswer(desk.theme)
         self.unseen = KeyButton(self.tr("Cannot tell"), "X", desk.theme, "quiet")
-        self.feedback = Feedback(desk)
         self._lay_out()
         self._connect()
 
@@ -119,11 +107,7 @@ class NamingView(QWidget):
         column.addWidget(self.unseen, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(self.feedback)
         column.addStretch(1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(18)
-        row.addLayout(left, 5)
-        row.addWidget(scrolled(filled(column)), 4)
+        self.set_columns((left, 5), (column, 4))
 
     def _connect(self) -> None:
         self.answers.chosen.connect(self._on_answers_chosen)
@@ -131,16 +115,9 @@ class NamingView(QWidget):
         self.number.unseen.connect(self._on_unseen_clicked)
         self.unseen.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.unseen.clicked.connect(self._on_unseen_clicked)
-        self.feedback.done.connect(self._on_feedback_done)
-        self._figures.arrived.connect(self._on_figures_arrived)
         shortcut = QShortcut(QKeySequence("X"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self._on_unseen_clicked)
-
-    @Slot()
-    def _on_figures_arrived(self) -> None:
-        if self.isVisible():
-            self.show_figures()
 
     @Slot(str)
     def _on_answers_chosen(self, state: str) -> None:
@@ -156,10 +133,6 @@ class NamingView(QWidget):
     def _on_unseen_clicked(self) -> None:
         if self._run is not None and not self._run.done:
             self.answered.emit(self._run.say(None))
-
-    @Slot()
-    def _on_feedback_done(self) -> None:
-        self.done.emit()
 
 
 def compared(figures: DrillFigures, run: NameState, *, said: str, truth: str) -> list[Figure]:

@@ -27,6 +27,7 @@ from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.report.attestation import attestation_of
 from idkey.report.attestation_page import write_attestation
+from idkey.report.language import Language
 from idkey.store.book import Store
 from idkey.store.drill_log import Exercise, Trial, drill_people, trial_faults, trials_of
 from idkey.store.people import people_of
@@ -197,7 +198,7 @@ def everybody(store: Store, plan: Plan, now: datetime) -> Everybody:  # on a poo
 
 
 def attested(
-    store: Store, key: Key, person: str, *, folder: Path, now: datetime
+    store: Store, key: Key, person: str, *, folder: Path, now: datetime, language: Language
 ) -> Path:  # on a pool thread
     """Write down what somebody has shown; the file.
 
@@ -207,6 +208,7 @@ def attested(
         person: Initials or alias.
         folder: Where it goes; made when needed.
         now: The time.
+        language: Language of the document.
 
     Raises:
         ThinEvidence: Too little was shown.
@@ -218,7 +220,7 @@ def attested(
             f"The drill log is not whole: {faults[0]}",
             "Restore a backup of the record book; nothing is attested on a log that was changed.",
         )
-    found = attestation_of(key, trials_of(store, person, key=key.id), now)
+    found = attestation_of(key, trials_of(store, person, key=key.id), now, language=language)
     name = "".join(sign if sign.isalnum() else "-" for sign in person)
     path = folder / f"attestation-{name}-{found.at[:10]}.pdf"
     folder.mkdir(parents=True, exist_ok=True)

@@ -69,6 +69,9 @@ class StartPage(QScrollArea):
         )
         self.all = KeyButton(self.tr("Begin with what is due"), "Enter", desk.theme, "main")
         self.said = caption(rank="soft")
+        self.bare = caption(
+            self.tr("This key draws no whole animals: practise with close-ups only."), "small"
+        )
         self.sitting = caption(rank="strong", tone="accent")
         self.weak = caption()
         self.weak.setTextFormat(Qt.TextFormat.RichText)
@@ -90,11 +93,13 @@ class StartPage(QScrollArea):
         self._drill = drill
         self._show_people(drill)
         self.keys.choose(drill.key.id)
+        self.bare.setVisible(not drill.key.body_plan)
         plan = drill.plan
         ready = plan is not None and not drill.busy and bool(drill.person)
         for card in self.cards:
             if plan is not None:
-                card.show_agenda(plan.agenda.of(card.exercise))
+                offered = any(o.item.exercise is card.exercise for o in plan.offers)
+                card.show_agenda(plan.agenda.of(card.exercise), offered=offered)
             card.begin.setEnabled(card.begin.isEnabled() and ready)
         agenda = Agenda() if plan is None else plan.agenda
         self.all.setEnabled(ready and bool(agenda.due or agenda.fresh))
@@ -185,7 +190,8 @@ class StartPage(QScrollArea):
         column.setContentsMargins(4, 4, 12, 4)
         column.setSpacing(14)
         column.addLayout(self._who)
-        column.addWidget(self.sitting)
+        for line in (self.bare, self.sitting):
+            column.addWidget(line)
         column.addLayout(go)
         column.addLayout(self._row)
         self._fill_below()

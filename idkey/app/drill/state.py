@@ -27,6 +27,7 @@ from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.drill.beginning import Run
 from idkey.drill.record import trial_of
+from idkey.report.language import ENGLISH, Language
 from idkey.store.book import Store
 from idkey.store.drill_log import Exercise, Trial, put_trial, trials_of
 
@@ -177,12 +178,13 @@ class DrillState(QObject):
             self._move(replace(self.drill, place=Place.PEOPLE, run=None, busy=True, written=None))
             self._start(lambda: everybody(self._store, plan, self._now()), self._on_everybody)
 
-    def attest(self, person: str) -> None:
+    def attest(self, person: str, language: Language = ENGLISH) -> None:
         """Write down what somebody has shown; refused when the evidence is thin."""
         key, folder, now = self.drill.key, self._attestations, self._now()
         self._move(replace(self.drill, busy=True, problem=None, written=None))
         self._start(
-            lambda: attested(self._store, key, person, folder=folder, now=now), self._on_written
+            lambda: attested(self._store, key, person, folder=folder, now=now, language=language),
+            self._on_written,
         )
 
     def _lay_out(self, drill: Drill) -> None:

@@ -1,15 +1,15 @@
 """Tell the pair apart: the whole animal, where to look first, the close-up, the decision."""
 
-from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QVBoxLayout
 
-from idkey.app.drill.answers import Answers, Row
-from idkey.app.drill.feedback import Feedback, Figure, SideBySide
+from idkey.app.drill.answers import Row
+from idkey.app.drill.exercise_view import ExerciseView
+from idkey.app.drill.feedback import Figure
 from idkey.app.drill.figures import DrillFigures
 from idkey.app.drill.plate import Plate
 from idkey.app.drill.words import answer_words, fault_words, kind_words
 from idkey.app.parts.captions import caption
-from idkey.app.parts.columns import filled, scrolled
 from idkey.app.parts.desk import Desk
 from idkey.drill.exercises import NEITHER, Fault, TellPair
 from idkey.drill.telling import value_of
@@ -18,39 +18,25 @@ from idkey.model.score import Shows
 from idkey.report.words import name_of, rich, value_words
 
 
-class TellingView(QWidget):
+class TellingView(ExerciseView):
     """Asks which character to look at first, then which of the two it is.
 
     Args:
         desk: Look, drawings, language.
         figures: Draws the animals.
-
-    Signals:
-        answered(run: object): The exercise one step on.
-        done(): The person has read how it turned out.
     """
 
-    answered = Signal(object)
-    done = Signal()
-
     def __init__(self, desk: Desk, figures: DrillFigures) -> None:
-        super().__init__()
-        self._desk = desk
-        self._figures = figures
+        super().__init__(desk, figures)
         self._run: TellPair | None = None
         self._asked: tuple[str, ...] | None = None
         self.animal = Plate(desk.theme, (260, 180))
         self.close_up = Plate(desk.theme, (260, 180))
-        self.compared = SideBySide(desk)
         self.pair = caption(rank="question")
         self.pair.setTextFormat(Qt.TextFormat.RichText)
         self.step = caption(rank="strong")
-        self.answers = Answers(desk.theme, self)
-        self.feedback = Feedback(desk)
         self._lay_out()
         self.answers.chosen.connect(self._on_answers_chosen)
-        self.feedback.done.connect(self._on_feedback_done)
-        figures.arrived.connect(self._on_figures_arrived)
 
     def show_run(self, run: TellPair) -> None:
         """Show an exercise at whatever step it is."""
@@ -173,23 +159,10 @@ class TellingView(QWidget):
         column.addWidget(self.feedback)
         column.addWidget(self.compared)
         column.addStretch(1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(18)
-        row.addLayout(left, 4)
-        row.addWidget(scrolled(filled(column)), 5)
-
-    @Slot()
-    def _on_figures_arrived(self) -> None:
-        if self.isVisible():
-            self.show_figures()
+        self.set_columns((left, 4), (column, 5))
 
     @Slot(str)
     def _on_answers_chosen(self, name: str) -> None:
         run = self._run
         if run is not None and not run.done:
             self.answered.emit(run.decide(name) if run.looking else run.look(name))
-
-    @Slot()
-    def _on_feedback_done(self) -> None:
-        self.done.emit()

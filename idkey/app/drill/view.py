@@ -183,8 +183,8 @@ class DrillView(QWidget):
         for view in (self.naming, self.telling, self.casework):
             view.answered.connect(state.apply)
             view.done.connect(state.go_on)
-        self.progress_page.attestation_asked.connect(state.attest)
-        self.people_page.attestation_asked.connect(state.attest)
+        for page in (self.progress_page, self.people_page):
+            page.attestation_asked.connect(self._on_attestation_asked)
         self.people_page.person_chosen.connect(self._on_person_looked_at)
         state.changed.connect(self.show_drill)
 
@@ -211,6 +211,10 @@ class DrillView(QWidget):
             self.left.emit()
         else:
             self._state.leave_exercise()
+
+    @Slot(str)
+    def _on_attestation_asked(self, person: str) -> None:
+        self._state.attest(person, self._desk.language)
 
     @Slot()
     def _on_attestation_key(self) -> None:

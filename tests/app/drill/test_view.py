@@ -21,6 +21,7 @@ from idkey.drill.exercises import NameState, TellPair
 from idkey.drill.item import pair_item, state_item
 from idkey.drill.progress import Confusion
 from idkey.engine.intervals import wilson
+from idkey.report.language import in_language
 from idkey.store.book import Store
 from idkey.store.drill_log import Exercise, put_trial
 from tests.drill.learners import Learner
@@ -93,6 +94,7 @@ def test_everything_that_can_be_pressed_or_filled_has_a_name(screen: Screen):
         for part in parts
         if not (part.accessibleName() or getattr(part, "text", str)())
         and not part.objectName().startswith("qt_")
+        and not part.isHidden()  # the foot names its button when it has something to offer
         and part is not screen.view.naming.number.field
         and part is not screen.view.casework.number.field
     ]
@@ -241,6 +243,18 @@ def test_the_paper_is_refused_in_words_at_the_foot(experienced: Screen):
     assert "35 right decisions" in experienced.view.notice.text
 
 
+def test_the_paper_speaks_the_language_of_the_window(experienced: Screen, desk: Desk):
+    german = replace(desk, language=in_language("de"))
+    view = DrillView(experienced.state, german)
+    experienced.qtbot.addWidget(view)
+    experienced.state.open_people()
+    experienced.settles()
+    view.people_page.attestation_asked.emit("RB")
+    experienced.settles()
+
+    assert "Für RB kann noch nichts nachgewiesen werden" in view.notice._text.text()
+
+
 def test_the_report_shows_the_confusion_that_there_is(experienced: Screen):
     experienced.state.open_progress()
     experienced.settles()
@@ -262,6 +276,16 @@ def test_pictures_of_a_key_without_portraits_leave_no_empty_plate(screen: Screen
 
     assert telling.close_up.isVisible()
     assert not telling.animal.isVisible()
+
+
+def test_a_key_without_portraits_says_so_where_one_begins(screen: Screen):
+    shown = screen.view.start_page.bare.isVisible()
+    screen.state.choose_key("kitchen-leaves")
+    screen.settles()
+
+    assert not shown
+    assert screen.view.start_page.bare.isVisible()
+    assert "close-ups only" in screen.view.start_page.bare.text()
 
 
 def test_drawings_of_two_people_for_one_picture_are_the_same(
