@@ -2,6 +2,8 @@
 
 from pathlib import Path
 
+import click
+
 from idkey.cli.opening import opened
 from idkey.errors import IdKeyError
 from idkey.places import record_book
@@ -10,6 +12,13 @@ from idkey.report.recorded import Recorded
 from idkey.store.book import Store
 from idkey.store.faults import Missing
 from idkey.store.record import Query
+
+book_option = click.option(
+    "--book",
+    default="",
+    metavar="FILE",
+    help="The record book, as a file or postgresql:// address; by default your own.",
+)
 
 
 def book_file(place: str) -> Path:

@@ -9,7 +9,9 @@ from idkey.cli.checking import checked
 from idkey.cli.console import Console
 from idkey.cli.findings import unknown
 from idkey.cli.opening import opened
-from idkey.cli.recorded import book_file, full_id, open_book, recorded
+from idkey.cli.recorded import book_file, book_option, full_id, open_book, recorded
+from idkey.cli.sales import SALES
+from idkey.cli.upkeep import UPKEEP
 from idkey.cli.usage import DONE, OPEN
 from idkey.engine.result import VerdictKind
 from idkey.errors import IdKeyError
@@ -23,12 +25,6 @@ from idkey.store.backups import back_up, backups, restore
 from idkey.store.files import check_file, check_whole, copy_book
 from idkey.store.record import CaseRow, Query
 
-_book = click.option(
-    "--book",
-    default="",
-    metavar="FILE",
-    help="The record book, as a file or postgresql:// address; by default your own.",
-)
 _file = click.Path(dir_okay=False, path_type=Path)
 
 
@@ -46,7 +42,7 @@ def records() -> None:
 @click.option("--until", default="", metavar="DAY", help="Last day, YYYY-MM-DD.")
 @click.option("--verdict", default="", help="Such as holds, contradicted, open.")
 @click.option("--limit", default=50, show_default=True, type=click.IntRange(1, 10_000))
-@_book
+@book_option
 def search(book: str, **asked: str) -> int:
     """List cases with these words in label, name, supplier, remarks, sale number or id.
 
@@ -80,7 +76,7 @@ def _line(row: CaseRow) -> str:
 
 
 @records.command()
-@_book
+@book_option
 def verify(book: str) -> int:
     """Check that every entry says what was once saved, and follows from the one before.
 
@@ -103,7 +99,7 @@ def verify(book: str) -> int:
 
 @records.command()
 @click.argument("file", type=_file, required=False)
-@_book
+@book_option
 def backup(book: str, file: Path | None) -> int:
     """Copy the book to FILE, also while it is in use; without FILE, beside the book."""
     source = book_file(book)
@@ -123,7 +119,7 @@ def backup(book: str, file: Path | None) -> int:
 
 @records.command("restore")
 @click.argument("file", type=_file, required=False)
-@_book
+@book_option
 def restore_(book: str, file: Path | None) -> int:
     """Make FILE the book, or without FILE the newest whole backup; close the window before.
 
@@ -150,7 +146,7 @@ def restore_(book: str, file: Path | None) -> int:
 @click.argument("cases", nargs=-1, required=True, metavar="CASE...")
 @click.option("--owner", default="not stated", show_default=True, help="Who publishes it.")
 @click.option("--title", default="Animals from trade, re-identified", show_default=True)
-@_book
+@book_option
 def export_dwc(book: str, out: Path, cases: tuple[str, ...], owner: str, title: str) -> int:
     """Write cases as a Darwin Core Archive; buyers never enter it."""
     with open_book(book) as store:
@@ -164,7 +160,7 @@ def export_dwc(book: str, out: Path, cases: tuple[str, ...], owner: str, title: 
 
 @click.command("verify")
 @click.argument("file", type=_file, metavar="FILE.pdf|json")
-@_book
+@book_option
 def verify_file(book: str, file: Path) -> int:
     """Say whether a rationale is whole, matches the record, and would come out the same now.
 
@@ -190,7 +186,7 @@ def verify_file(book: str, file: Path) -> int:
     help="What it is printed on; sizes in mm, or labels across and down.",
 )  # fmt: skip
 @click.option("--price", default="", help="Price to print, with its currency.")
-@_book
+@book_option
 def label(book: str, case: str, out: Path, stock: str, price: str) -> int:
     """Write the corrected shop label of a recorded case as PDF."""
     with open_book(book) as store:
@@ -199,6 +195,9 @@ def label(book: str, case: str, out: Path, stock: str, price: str) -> int:
     click.echo(f"wrote {out}: {found.heading}")
     return DONE
 
+
+for _command in (*SALES, *UPKEEP):
+    records.add_command(_command)
 
 COMMANDS = (records, verify_file, label)
 """What the command line gains."""

@@ -10,6 +10,7 @@ from idkey.engine.labels import claimed
 from idkey.engine.matrix import Matrix
 from idkey.engine.priors import label_prior
 from idkey.engine.result import Assessment
+from idkey.errors import IdKeyError
 from idkey.model.case import Care, Case, Specimen
 from idkey.model.key import Key
 from idkey.report.dwc_rows import ArchivedCase
@@ -18,7 +19,8 @@ from idkey.report.reasons import Rationale
 from idkey.store.book import Store
 from idkey.store.intake import papers_of
 from idkey.store.rationales import rationales_of
-from idkey.store.record import Papers, StoredCase, VerdictSummary
+from idkey.store.record import Papers, Sale, StoredCase, VerdictSummary
+from idkey.store.watching import Writer
 
 KeyOf = Callable[[str], Key]
 """Finds a key by its id; raises IdKeyError when it is not at hand."""
@@ -72,6 +74,35 @@ def recorded(store: Store, key_of: KeyOf, case_id: str, number: int | None = Non
     stored = store.case(case_id, number)
     key = key_of(stored.case.key)
     return Recorded(stored, key, judged(store, key, stored.case), papers_of(store, case_id))
+
+
+def sale_writer(store: Store, key_of: KeyOf, language: str) -> Writer:
+    """Makes the rationale that goes with a sale, for `idkey.store.watching`.
+
+    It states a revision as that was judged: where the key has moved on since, issuing anew is a
+    deliberate step, and the writer refuses.
+    """
+    # Fonts and paper take half a second to import.
+    from idkey.report.pdf import pdf_bytes
+
+    def write(stored: StoredCase, sale: Sale) -> bytes:
+        key = key_of(stored.case.key)
+        if stored.case.key_digest != key.digest:
+            raise IdKeyError(
+                f"The key has changed since case {stored.case.id[:8]} was judged.",
+                "Issue the case anew in the records; then the rationale goes with its sale.",
+            )
+        found = rationale(
+            key,
+            judged(store, key, stored.case),
+            sale=sale,
+            revision=stored.revision,
+            language=language,
+            papers=papers_of(store, stored.case.id),
+        )
+        return pdf_bytes(found)
+
+    return write
 
 
 def archived(store: Store, key_of: KeyOf, case_ids: Iterable[str]) -> list[ArchivedCase]:

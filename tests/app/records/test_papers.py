@@ -156,7 +156,7 @@ def test_once_finished_the_two_are_compared_character_by_character(
     assert "Seen by both: 9 characters" in said
     assert "Over all animals determined twice" in said
 
-    view.cases.list.look_at(second)
+    view.cases.look_at(second)
     settle(view, qtbot)
     assert "This is a second opinion, given blind" in page(view)
 
