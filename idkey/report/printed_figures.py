@@ -1,10 +1,12 @@
 """The drawings that stand beside the leads of a printed key."""
 
 from base64 import b64encode
+from collections.abc import Iterable
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
 
+from idkey.figures.own import supplied
 from idkey.figures.tiles import figure_path
 from idkey.model.couplet import Sees
 from idkey.model.key import Key
@@ -62,6 +64,26 @@ def _shown(key: Key, sees: Sees, images: Path, *, first: bool) -> list[LeadFigur
             words = f"{character.name}: {labels[state]}" if state else character.name
             found.append(LeadFigure(character=character.id, state=state, words=words, file=file))
     return found
+
+
+def picture_credits(key: Key, leads: Iterable[PrintedLead], images: Path) -> tuple[str, ...]:
+    """Who made the printed pictures that are not the program's own, and their licences, once each.
+
+    Args:
+        key: The key.
+        leads: What is printed.
+        images: Folder of the drawings.
+    """
+    found: dict[str, None] = {}
+    for lead in leads:
+        for figure in lead_figures(key, lead, images):
+            place = (figure.character, figure.state)
+            if figure.state and supplied(images, key, *place, figure=figure.file):
+                state = key.character[figure.character].state(figure.state)
+                terms = ", ".join(filter(None, (state.figure_credit, state.figure_licence)))
+                if terms:
+                    found[f"{figure.words} – {terms}"] = None
+    return tuple(found)
 
 
 def figure_html(figure: LeadFigure) -> str:

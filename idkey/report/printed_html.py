@@ -6,7 +6,7 @@ from pathlib import Path
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import rich
-from idkey.report.printed_figures import figure_html, lead_figures
+from idkey.report.printed_figures import figure_html, lead_figures, picture_credits
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -47,9 +47,10 @@ def printed_html(
         images: Folder of the drawings; None leaves them out.
     """
     title = escape(f"{key.title}, {language.say('version {n}', n=key.version)}")
-    leads = "\n".join(
-        _lead(key, lead, layout, language, images=images) for lead in printed_key(key, layout)
-    )
+    printed = printed_key(key, layout)
+    leads = "\n".join(_lead(key, lead, layout, language, images=images) for lead in printed)
+    made_by = "; ".join(picture_credits(key, printed, images)) if images is not None else ""
+    made_by = f"<p>{escape(language.say('Pictures'))}: {escape(made_by)}.</p>" if made_by else ""
     cautions = "\n".join(f"<p>{rich(key, caution)}</p>" for caution in key.cautions)
     return f"""<!DOCTYPE html>
 <html lang="{escape(language.code)}">
@@ -60,7 +61,8 @@ def printed_html(
 {cautions}
 <main>
 {leads}
-</main></body></html>
+</main>
+{made_by}</body></html>
 """
 
 

@@ -14,7 +14,7 @@ from idkey.report.paper.closing import drawing_source
 from idkey.report.paper.marks import stake_mark
 from idkey.report.paper.prose import Block, Piece, Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sheet import SOFT, Sheet
-from idkey.report.printed_figures import LeadFigure, lead_figures
+from idkey.report.printed_figures import LeadFigure, lead_figures, picture_credits
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -103,8 +103,13 @@ def printed_bytes(
         paragraph(sheet, pieces(names, text), SMALL)
     sheet.set_y(sheet.get_y() + 3)
     press = _Press(sheet, key, layout, language, images=images)
-    for lead in printed_key(key, layout):
+    leads = printed_key(key, layout)
+    for lead in leads:
         press.set_lead(lead)
+    credits_ = picture_credits(key, leads, images) if images else ()
+    if credits_:
+        sheet.set_y(sheet.get_y() + 3)
+        paragraph(sheet, ((f"{language.say('Pictures')}: {'; '.join(credits_)}.", ""),), SMALL)
     return sheet.finished()
 
 

@@ -8,6 +8,7 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
+from PIL import Image
 from pypdf import PdfReader
 
 from idkey import places
@@ -177,6 +178,33 @@ def test_drawings_stand_beside_the_leads_and_the_page_needs_no_other_file():
     assert all(f'alt="{escape(figure.words)}"' in page for figure in drawn)
     assert [lead.statement for lead in leads if lead.statement not in text] == []
     assert len(pdf) > 2 * len(printed_bytes(key))
+
+
+def test_a_picture_of_the_author_is_printed_with_credit_and_licence(tmp_path: Path):
+    key = read_key(places.keys_folder() / "kitchen-leaves")
+    Image.new("RGB", (8, 6), "#884422").save(tmp_path / "mine.png")
+    first = next(
+        sees
+        for lead in printed_key(key)
+        for sees in key.couplet[lead.couplet].leads[lead.place].sees
+        if sees.states
+    )
+    terms = {"figure": "mine.png", "figure_credit": "A. <Novák>", "figure_licence": "CC-BY-4.0"}
+    characters = tuple(
+        replace(c, states=tuple(replace(s, **terms) for s in c.states))
+        if c.id == first.character
+        else c
+        for c in key.characters
+    )
+    mine = replace(key, characters=characters)
+
+    page = printed_html(mine, images=tmp_path)
+    pdf = PdfReader(io.BytesIO(printed_bytes(mine, images=tmp_path)))
+    text = re.sub(r"\s+", " ", " ".join(p.extract_text() for p in pdf.pages))
+
+    assert "A. &lt;Novák&gt;, CC-BY-4.0" in page
+    assert "A. <Novák>, CC-BY-4.0" in text
+    assert "Pictures:" not in printed_html(key, images=places.images_folder())
 
 
 def test_a_key_that_is_not_saved_says_so_on_every_page():
