@@ -17,7 +17,7 @@ from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields, source_options
 from idkey.app.workshop.form_sees import RequireField, askable
 from idkey.app.workshop.forms_confirm import uses_words
-from idkey.app.workshop.forms_entries import Entry, EntryKind, free_id, put
+from idkey.app.workshop.forms_entries import Entry, EntryKind, free_id
 from idkey.app.workshop.forms_field import Field, Options
 from idkey.app.workshop.forms_form import Form, value_at
 from idkey.app.workshop.forms_page import EntryPage
@@ -73,12 +73,6 @@ class CharacterPage(EntryPage):
         """The drawings stay."""
         return with_character_id(key, self._folder(), old, new)
 
-    def changed(self, key: Key, one: Any, path: str, value: Any) -> Key:
-        """A way of looking is always left."""
-        if path == "looks" and not value:
-            return put(key, self.kind, replace(one, looks=one.looks[:1]))
-        return super().changed(key, one, path, value)
-
     def made(self, form: Form) -> None:
         """What is asked, states, looking, trust, when, found by."""
         fields = Fields(self.state, self.desk)
@@ -124,6 +118,7 @@ class CharacterPage(EntryPage):
 
     def _looking(self, fields: Fields) -> dict[str, Field]:
         looks = fields.pick(self.tr("Ways of looking, easiest first"))
+        looks.least = 1
         looks.offer([(look_words(look, self.desk.language), look) for look in Look])
         return {
             "looks": looks,

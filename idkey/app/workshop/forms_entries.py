@@ -105,7 +105,10 @@ def free_id(taken: Collection[str], wish: str) -> str:
         taken: Ids in use.
         wish: Any text, such as a name.
     """
-    stem = re.sub(r"[^a-z0-9.]+", "_", wish.lower()).strip("_.")[: LONGEST_ID - 5] or "new"
+    if is_id(wish) and wish not in taken:
+        return wish
+    plain = wish if is_id(wish) else wish.lower()
+    stem = re.sub(r"[^A-Za-z0-9.-]+", "_", plain).strip("_.")[: LONGEST_ID - 5] or "new"
     if stem not in taken:
         return stem
     plain = re.sub(r"_\d+$", "", stem)

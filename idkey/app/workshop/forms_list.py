@@ -1,11 +1,10 @@
 """The entries of one kind as a list: searched, added, copied, removed, put in order."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, Qt, Signal, Slot
-from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QListView, QVBoxLayout
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QListView, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
@@ -38,6 +37,32 @@ class EntryRow:
     def holds(self, words: str) -> bool:
         """Whether any of its words holds what is searched for."""
         return words in f"{self.id} {self.title} {self.detail}".casefold()
+
+
+class EntryView(QListView):
+    """A list with keys of its own: Insert adds, Delete removes, Alt and an arrow move.
+
+    Signals:
+        add_asked(): A new one is wanted.
+        remove_asked(): The current one is to go.
+        shifted(steps: int): The current one is to go up or down.
+    """
+
+    add_asked = Signal()
+    remove_asked = Signal()
+    shifted = Signal(int)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Take the keys of its own."""
+        key, steps = event.key(), {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}
+        if key == Qt.Key.Key_Insert:
+            self.add_asked.emit()
+        elif key == Qt.Key.Key_Delete:
+            self.remove_asked.emit()
+        elif key in steps and event.modifiers() & Qt.KeyboardModifier.AltModifier:
+            self.shifted.emit(steps[Qt.Key(key)])
+        else:
+            super().keyPressEvent(event)
 
 
 class EntryList(QFrame):
@@ -78,7 +103,7 @@ class EntryList(QFrame):
             },
             parent=self,
         )
-        self.view = QListView()
+        self.view = EntryView()
         self.view.setModel(self.rows)
         self.view.setAccessibleName(name)
         self.view.setUniformItemSizes(True)
@@ -135,13 +160,15 @@ class EntryList(QFrame):
         for one in (self.add, self.copy, self.remove):
             buttons.add(one)
         column.addWidget(buttons)
-        order = QHBoxLayout()
+        line = QWidget()
+        order = QHBoxLayout(line)
+        order.setContentsMargins(0, 0, 0, 0)
         order.addWidget(caption(self.tr("Order"), "small"))
         order.addWidget(self.up)
         order.addWidget(self.down)
         order.addStretch(1)
-        if ordered:
-            column.addLayout(order)
+        column.addWidget(line)
+        line.setVisible(ordered)
 
     def _connect(self) -> None:
         self.search.textChanged.connect(self._on_search_changed)
@@ -151,15 +178,9 @@ class EntryList(QFrame):
         self.remove.clicked.connect(self.remove_asked)
         self.up.clicked.connect(self._on_up)
         self.down.clicked.connect(self._on_down)
-        self._bind("Del", self.remove_asked.emit)
-        self._bind("Ins", self.add_asked.emit)
-        self._bind("Alt+Up", self._on_up)
-        self._bind("Alt+Down", self._on_down)
-
-    def _bind(self, keys: str, does: Callable[[], None]) -> None:
-        shortcut = QShortcut(QKeySequence(keys), self.view)
-        shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)
-        shortcut.activated.connect(does)
+        self.view.remove_asked.connect(self.remove_asked)
+        self.view.add_asked.connect(self.add_asked)
+        self.view.shifted.connect(self.moved)
 
     def _filter(self) -> None:
         words = self.search.text().strip().casefold()

@@ -109,6 +109,9 @@ class PickField(Field):
         hint: What they are for.
         add: What stands in the box that adds one.
         terse: Whether a chip shows the id alone.
+
+    Attributes:
+        least: How many must be left.
     """
 
     def __init__(
@@ -116,6 +119,7 @@ class PickField(Field):
     ) -> None:
         super().__init__(name, theme, hint)
         self._terse = terse
+        self.least = 0
         self._options: tuple[tuple[str, object], ...] = ()
         self._value: tuple[Any, ...] | None = None
         self.row = FlowRow(gap=theme.px(5))
@@ -165,6 +169,8 @@ class PickField(Field):
         self.row.setVisible(bool(chosen))
 
     def _edit(self, value: tuple[Any, ...]) -> None:
+        if len(value) < self.least:
+            return
         self._value = value
         self._redraw()
         self.edited.emit(value)

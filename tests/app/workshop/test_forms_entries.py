@@ -36,7 +36,7 @@ def mentions(key: Key, name: str) -> int:
     return len(re.findall(rf"'{re.escape(name)}'", repr(documents(key))))
 
 
-@settings(max_examples=20)
+@settings(max_examples=10)
 @given(key=invented_keys(), kind=KINDS, pick=st.integers(0, 5))
 def test_a_rename_follows_every_reference_and_back_again(key: Key, kind: EntryKind, pick: int):
     found = entries(key, kind)
@@ -55,7 +55,7 @@ def test_a_rename_follows_every_reference_and_back_again(key: Key, kind: EntryKi
     assert renamed(new, kind, "quite_new", old) == key
 
 
-@settings(max_examples=20)
+@settings(max_examples=10)
 @given(key=invented_keys(), kind=KINDS, pick=st.integers(0, 5))
 def test_what_is_removed_leaves_no_trace_and_no_new_mistake(
     tmp_path_factory: pytest.TempPathFactory, key: Key, kind: EntryKind, pick: int
@@ -72,7 +72,7 @@ def test_what_is_removed_leaves_no_trace_and_no_new_mistake(
     assert mistakes(kept, tmp_path_factory) == []
 
 
-@settings(max_examples=20)
+@settings(max_examples=10)
 @given(key=invented_keys(), pick=st.integers(0, 5), back=st.booleans())
 def test_states_are_renamed_and_let_go_of_everywhere(key: Key, pick: int, back: bool):
     found = [c for c in key.characters if c.states]
