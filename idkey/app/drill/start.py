@@ -56,8 +56,8 @@ class StartPage(QScrollArea):
         self._drill: Drill | None = None
         self.people = Choice(self.tr("Who practises"), desk.theme)
         self.keys = Choice(self.tr("Key to practise with"), desk.theme)
-        for key, title in keys:
-            self.keys.addItem(title, key)
+        self.keys.offer((title, key) for key, title in keys)
+        self._names: list[str] = []
         self.name = QLineEdit()
         self.name.setPlaceholderText(self.tr("Somebody new: initials"))
         self.name.setAccessibleName(self.tr("Initials or alias of somebody new"))
@@ -135,10 +135,9 @@ class StartPage(QScrollArea):
     def _show_people(self, drill: Drill) -> None:
         people = () if drill.plan is None else drill.plan.people
         wanted = sorted({*people, drill.person} - {""})
-        if [self.people.itemData(n) for n in range(self.people.count())] != wanted:
-            self.people.clear()
-            for name in wanted:
-                self.people.addItem(name, name)
+        if self._names != wanted:
+            self._names = wanted
+            self.people.offer((name, name) for name in wanted)
         self.people.setVisible(bool(wanted))
         self.people.choose(drill.person)
         if not drill.person:
@@ -229,11 +228,11 @@ class StartPage(QScrollArea):
 
     @Slot(int)
     def _on_people_activated(self, row: int) -> None:
-        self.person_chosen.emit(self.people.itemData(row))
+        self.person_chosen.emit(self.people.value(row))
 
     @Slot(int)
     def _on_keys_activated(self, row: int) -> None:
-        self.key_chosen.emit(self.keys.itemData(row))
+        self.key_chosen.emit(self.keys.value(row))
 
     @Slot()
     def _on_name_given(self) -> None:

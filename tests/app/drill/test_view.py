@@ -278,12 +278,25 @@ def test_pictures_of_a_key_without_portraits_leave_no_empty_plate(screen: Screen
     assert not telling.animal.isVisible()
 
 
+def test_who_practises_stands_in_the_list_among_others(experienced: Screen, store: Store):
+    other = Learner(name="AA")
+    for trial in other.works_through(experienced.state.drill.plan.bench, COLOURS):
+        put_trial(store, trial)
+    experienced.state.open()
+    experienced.settles()
+    people = experienced.view.start_page.people
+
+    assert [people.itemText(n) for n in range(people.count())] == ["AA", "RB"]
+    assert people.currentText() == experienced.state.drill.person == "RB"
+
+
 def test_a_key_without_portraits_says_so_where_one_begins(screen: Screen):
     shown = screen.view.start_page.bare.isVisible()
     screen.state.choose_key("kitchen-leaves")
     screen.settles()
 
     assert not shown
+    assert screen.view.start_page.keys.currentText() == screen.state.drill.key.title
     assert screen.view.start_page.bare.isVisible()
     assert "close-ups only" in screen.view.start_page.bare.text()
 
