@@ -13,7 +13,7 @@ from idkey.model.key import Key
 from idkey.model.label import Label
 from idkey.model.taxon import Taxon
 
-__all__ = ("claimed", "label_entry", "match_labels", "name_only", "normalised")
+__all__ = ("GENUS", "claimed", "label_entry", "match_labels", "name_only", "normalised")
 
 NEAR = 75.0
 """Likeness from which a near match is offered; it is never taken without asking."""
@@ -22,6 +22,9 @@ WITHIN = 95.0
 """Most that a label scores whose words are all within the other's."""
 
 OFFERED = 6
+
+GENUS = "genus:"
+"""Begins the id of a label that is just a genus."""
 
 ON_LABELS = 1900
 """Combinations first printed before this year are on no shop label of their genus."""
@@ -48,7 +51,7 @@ def _of_genera(key: Key) -> Iterator[Label]:
         members = tuple(taxon.id for taxon in key.taxa if _in_genus(taxon, genus))
         if genus not in names:
             yield Label(
-                id=f"genus:{genus}",
+                id=f"{GENUS}{genus}",
                 text=genus,
                 covers=members,
                 covers_outside=(f"{genus} spp.",),

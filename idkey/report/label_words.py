@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from idkey.engine.labels import label_entry
+from idkey.engine.labels import GENUS, label_entry
 from idkey.engine.result import Level, Stake, Verdict
 from idkey.model.case import Claim
 from idkey.model.key import Key
@@ -22,7 +22,15 @@ _ALL = 12
 
 
 def covers_words(key: Key, label: Label, language: Language = ENGLISH) -> str:
-    """What a label properly covers, as one sentence."""
+    """What a label properly covers, in one sentence or two."""
+    text = _covers(key, label, language).replace("..", ".")  # after "spp."
+    moved = any(key.taxon[t].genus != label.text for t in label.covers if t in key.taxon)
+    if label.id.startswith(GENUS) and moved:
+        return f"{text} {language.say('Taxa that have left the genus count under the old name.')}"
+    return text
+
+
+def _covers(key: Key, label: Label, language: Language) -> str:
     inside = listing(key, label.covers, language, most=_ALL)
     outside = "; ".join(label.covers_outside)
     quoted = language.quote(label.text)
@@ -52,6 +60,7 @@ def mixup_warning(key: Key, label: Label, language: Language = ENGLISH) -> str:
     if label.deciding:
         names = [character_name(key, character) for character in label.deciding]
         parts.append(language.say("Look at: {characters}.", characters="; ".join(names)))
+        parts += _thumbs(key, label, language)
     if label.safety:
         parts.append(language.say("Danger: {text}", text=label.safety))
     if label.law:
@@ -59,6 +68,22 @@ def mixup_warning(key: Key, label: Label, language: Language = ENGLISH) -> str:
     if label.evidence in _EVIDENCE and (label.sold_as or label.sold_outside):
         parts.append(language.say(_EVIDENCE[label.evidence]))
     return " ".join(_ended(part) for part in parts)
+
+
+def _thumbs(key: Key, label: Label, language: Language) -> list[str]:
+    """A warning where shops lean on a deciding character more than it can bear."""
+    known = (key.character[c] for c in label.deciding if c in key.character)
+    thumbs = [character.name for character in known if character.rule_of_thumb]
+    if not thumbs:
+        return []
+    return [
+        language.count(
+            len(thumbs),
+            "A rule of thumb, no proof by itself: {characters}.",
+            "Rules of thumb, no proof by themselves: {characters}.",
+            characters="; ".join(thumbs),
+        )
+    ]
 
 
 def _sold_as(key: Key, label: Label, language: Language) -> str:

@@ -10,7 +10,7 @@ from idkey.engine.thumbs import Failure, Leaning, leaning
 from idkey.report import words
 from idkey.report.rationale import rationale
 from idkey.report.text import verdict_text
-from tests.report.specimens import KEY, case, judged
+from tests.report.specimens import KEY, LABEL, case, judged
 
 DE = words.in_language("de")
 
@@ -42,6 +42,15 @@ def test_the_warning_names_the_rule_what_breaks_it_and_what_to_look_at(now: Asse
 def test_a_name_that_rests_on_a_rule_is_not_called_settled(now: Assessment):
     assert words.next_step(KEY, now).startswith("Nothing more")
     assert words.next_step(KEY, now, leaning=leant(now)) == "Look next at: Length. How long is it?"
+
+
+def test_a_label_that_a_rule_of_thumb_would_decide_says_so():
+    rules = replace(
+        KEY, characters=tuple(replace(c, rule_of_thumb=c.id == "ridge_0") for c in KEY.characters)
+    )
+
+    assert "A rule of thumb, no proof by itself: Ridge 0." in words.mixup_warning(rules, LABEL)
+    assert "rule of thumb" not in words.mixup_warning(KEY, LABEL)
 
 
 def test_nothing_to_look_at_instead_is_said_and_kept_cautions_are_told(now: Assessment):
