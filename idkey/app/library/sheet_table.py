@@ -48,7 +48,8 @@ class SheetModel(QAbstractTableModel):
             self.endResetModel()
             return
         last = self.index(self.rowCount() - 1, self.columnCount() - 1)
-        self.dataChanged.emit(self.index(0, 0), last)
+        if last.isValid():
+            self.dataChanged.emit(self.index(0, 0), last)
         self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, self.columnCount() - 1)
 
     def column(self, number: int) -> Column | None:

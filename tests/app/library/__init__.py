@@ -1,0 +1,1 @@
+"""The library: real keys, real files, a real widget."""
