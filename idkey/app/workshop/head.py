@@ -28,6 +28,8 @@ class Head(QWidget):
         self.undo = button(role="quiet")
         self.redo = button(role="quiet")
         self.save = KeyButton(self.tr("Save"), "Ctrl+S", theme, "main")
+        self.impact = button(self.tr("What changes"), "quiet")
+        self.impact.setToolTip(self.tr("What saving would change: checks, couplets, cases"))
         self.close_key = button(self.tr("Put away"), "quiet")
         self.close_key.setToolTip(self.tr("Put this key away and choose another one"))
         row = QHBoxLayout(self)
@@ -35,7 +37,7 @@ class Head(QWidget):
         row.setSpacing(theme.px(8))
         row.addWidget(self.title, 1)
         row.addWidget(self.version)
-        for pressed in (self.undo, self.redo, self.save, self.close_key):
+        for pressed in (self.undo, self.redo, self.impact, self.save, self.close_key):
             pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
             row.addWidget(pressed)
 
@@ -47,6 +49,7 @@ class Head(QWidget):
         version = self.tr("version {version}").format(version=editing.key.version)
         self.version.setText(f"{version} · {'● ' if editing.dirty else ''}{unsaved}")
         self.save.setEnabled(editing.dirty)
+        self.impact.setVisible(editing.dirty)
         self._show_step(self.undo, "Ctrl+Z", editing.past[-1].words if editing.past else "")
         again = editing.future[-1].words if editing.future else ""
         self._show_step(self.redo, "Ctrl+Shift+Z", again)
