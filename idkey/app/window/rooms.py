@@ -180,7 +180,7 @@ class Rooms(QStackedWidget):
     def enter_workshop(self) -> None:
         """Edit keys."""
         if self.workshop is None:
-            self.workshop = WorkshopView(self._workshop, self._desk)
+            self.workshop = WorkshopView(self._workshop, self._desk, held=self._holds)
             self.workshop.left.connect(self.enter_bench)
             self.workshop.new_asked.connect(self.enter_library)
             self.addWidget(self.workshop)
@@ -259,6 +259,10 @@ class Rooms(QStackedWidget):
     @Slot()
     def _on_workshop_changed(self) -> None:
         self.moved.emit()
+
+    def _holds(self, folder: Path) -> bool:
+        """Whether a case on the bench goes on with the key of a folder as it was."""
+        return any(session.key.id == folder.name for session in self._state.tray())
 
     @Slot(object)
     def _on_key_saved(self, folder: Path) -> None:

@@ -33,6 +33,7 @@ class WorkshopState(QObject):
     Attributes:
         shelf: Where keys are.
         drafts: Unsaved work by key folder.
+        page: The page gone to last, so that a window that is made anew goes there.
         errands: Where pages have longer work done; it never holds up the checking.
 
     Signals:
@@ -69,6 +70,7 @@ class WorkshopState(QObject):
         self._jobs = Jobs(threads=1, parent=self)
         self._saving: Key | None = None
         self.editing: Editing | None = None
+        self.page = ""
         self._checker.found.connect(self._on_found)
         self._checker.failed.connect(self._on_failed)
         self.drafts.failed.connect(self._on_failed)

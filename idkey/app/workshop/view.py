@@ -1,5 +1,6 @@
 """The workshop: a key on the table, its pages, and what is wrong with it."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -7,7 +8,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.messages import message_for
+from idkey.app.parts.messages import Message, message_for
 from idkey.app.parts.notice import Notice
 from idkey.app.workshop.audit_strip import AuditStrip
 from idkey.app.workshop.doors import Doors
@@ -25,6 +26,7 @@ class WorkshopView(QWidget):
     Args:
         state: The state of the workshop; it outlives the view when the look changes.
         desk: Look, drawings, language.
+        held: Whether an open case goes on with the key of that folder as it was.
 
     Signals:
         left(): The person wants to go back to where they came from.
@@ -34,11 +36,18 @@ class WorkshopView(QWidget):
     left = Signal()
     new_asked = Signal()
 
-    def __init__(self, state: WorkshopState, desk: Desk) -> None:
+    def __init__(
+        self,
+        state: WorkshopState,
+        desk: Desk,
+        *,
+        held: Callable[[Path], bool] = lambda _: False,
+    ) -> None:
         super().__init__()
         self.setProperty("pane", "ground")
         self._state = state
         self._desk = desk
+        self._held = held
         self._pages = {page.id: page for page in workshop_pages()}
         self._made: dict[str, QWidget] = {}
         self.start = StartPage(desk)
@@ -98,6 +107,11 @@ class WorkshopView(QWidget):
         self.list.go_to(page)
         return self._made.get(page)
 
+    def _tell_held(self) -> None:
+        problem = self.tr("Saved. Cases that are open keep the key as it was.")
+        remedy = self.tr("Put them away and open them again to judge them with the new one.")
+        self.notice.say(Message(problem, remedy))
+
     @Slot(object)
     def show_editing(self, editing: Editing | None) -> None:
         """Show the key on the table, or the way to one."""
@@ -117,7 +131,8 @@ class WorkshopView(QWidget):
         )
         self._whole.setCurrentWidget(self.table)
         if not self.list.current and self._pages:
-            self.list.go_to(next(iter(self._pages)))
+            here = self._state.page
+            self.list.go_to(here if here in self._pages else next(iter(self._pages)))
 
     def _show_start(self) -> None:
         unsaved = frozenset(self._state.drafts.folders())
@@ -161,6 +176,7 @@ class WorkshopView(QWidget):
         start.new_asked.connect(self._on_new_asked)
         self.list.chosen.connect(self._on_page_chosen)
         self.strip.opened.connect(self._on_strip_opened)
+        head.impact.clicked.connect(self._on_impact_clicked)
         state.changed.connect(self.show_editing)
         state.failed.connect(self._on_failed)
         state.cleared.connect(self._on_cleared)
@@ -180,8 +196,10 @@ class WorkshopView(QWidget):
         self.focus_first()
 
     @Slot(object)
-    def _on_saved(self, _: Path) -> None:
+    def _on_saved(self, folder: Path) -> None:
         self.notice.hide()  # what was wrong with it is no more
+        if self._held(folder):
+            self._tell_held()
 
     @Slot(str)
     def _on_page_chosen(self, page: str) -> None:
@@ -190,6 +208,12 @@ class WorkshopView(QWidget):
             self._made[page] = made
             self.stack.addWidget(made)
         self.stack.setCurrentWidget(self._made[page])
+        self._state.page = page
+
+    @Slot()
+    def _on_impact_clicked(self) -> None:
+        self.go_to("impact")
+        self.focus_first()
 
     @Slot()
     def _on_strip_opened(self) -> None:
