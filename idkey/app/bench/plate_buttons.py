@@ -152,7 +152,10 @@ class EntryList(QWidget):
         made = []
         for group in groups:
             self._column.addSpacing(2)
-            self._column.addWidget(caption(group.title, "overline", wraps=False))
+            head = caption(rank="overline", wraps=False)
+            head.setTextFormat(Qt.TextFormat.PlainText)  # a key may call its parts anything
+            head.setText(group.title)
+            self._column.addWidget(head)
             for entry in group.entries:
                 button = EntryButton(entry, group.part, self._desk)
                 button.looked_at.connect(self.looked_at)

@@ -9,16 +9,21 @@ from idkey.app.bench.plate_groups import (
     found_groups,
     named_part,
     part_groups,
+    part_title,
 )
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.segments import Segments
+from idkey.app.parts.words import upper_first
 from idkey.figures.plates import Plate
 
 SIZE = (1040, 680)
 """Largest size at 100 % text, in pixels."""
+
+LARGE = 125
+"""From this text size on the name of the marked part is repeated below the plate, in per cent."""
 
 
 class PlateView(QDialog):
@@ -49,6 +54,9 @@ class PlateView(QDialog):
         self.resize(min(px(SIZE[0]), frame.width() - 32), min(px(SIZE[1]), frame.height() - 32))
         self.views = Segments(self.tr("View"), self._plates, self._plate_name)
         self.canvas = PlateCanvas(desk)
+        self.name = caption(rank="strong")
+        self.name.setTextFormat(Qt.TextFormat.PlainText)  # a key may call its parts anything
+        self.name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self.search = QLineEdit()
         self.search.setPlaceholderText(self.tr("Part or character"))
         self.search.setAccessibleName(self.tr("Find a part or a character"))
@@ -79,6 +87,7 @@ class PlateView(QDialog):
         left.setSpacing(8)
         left.addWidget(self.views, 0, Qt.AlignmentFlag.AlignLeft)
         left.addWidget(self.canvas, 1)
+        left.addWidget(self.name)
         right = QVBoxLayout()
         right.setSpacing(6)
         right.addWidget(self.search)
@@ -102,6 +111,8 @@ class PlateView(QDialog):
         row.addWidget(side)
         for part in (self.views, self.canvas):
             part.setVisible(bool(self._plates))
+        # The names on the plate grow with the plate, not with the text.
+        self.name.setVisible(bool(self._plates) and self._desk.theme.scale >= LARGE)
 
     def _connect(self) -> None:
         self.views.chosen.connect(self.canvas.show_plate)
@@ -127,10 +138,14 @@ class PlateView(QDialog):
             if other is not None:
                 self.views.set_value(other)
                 self.canvas.show_plate(other)
-        self.canvas.mark(part)
+        self._mark(part)
         focus = self.focusWidget()
         if focus in self.list.buttons:
             self._scroll.ensureWidgetVisible(focus)
+
+    def _mark(self, part: str) -> None:
+        self.canvas.mark(part)
+        self.name.setText(upper_first(part_title(self._plates, part, self._desk.language)))
 
     def _list(self) -> None:
         search = self.search.text()
@@ -149,7 +164,7 @@ class PlateView(QDialog):
 
     @Slot(str)
     def _on_canvas_pointed(self, part: str) -> None:
-        self.canvas.mark(part or self.part)
+        self._mark(part or self.part)
 
     @Slot()
     def _on_search_edited(self) -> None:
