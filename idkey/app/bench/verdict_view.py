@@ -66,6 +66,11 @@ class VerdictView(QWidget):
         """The verdict as it is shown, plain."""
         return self._sentence.accessibleName()
 
+    @property
+    def thumb(self) -> str:
+        """The warning of a rule of thumb as it is shown; empty without one."""
+        return self._thumb.text
+
     def show_session(self, session: Session) -> None:
         """Show what is known in a session."""
         key, assessment = session.key, session.reasoned.assessment
