@@ -71,7 +71,8 @@ class SheetModel(QAbstractTableModel):
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Cells can be corrected."""
-        return super().flags(index) | Qt.ItemFlag.ItemIsEditable
+        flags = super().flags(index)
+        return flags | Qt.ItemFlag.ItemIsEditable if index.isValid() else flags
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """What a cell says, and whether it fits."""
