@@ -45,6 +45,15 @@ def front(sheet: Sheet, found: Rationale, language: Language, code: str) -> None
     _label(sheet, found, language)
     for notice in found.notices:
         _notice(sheet, found, notice)
+    if found.thumbs:  # the rest of it stands with the evidence
+        _thumb(sheet, found)
+
+
+def _thumb(sheet: Sheet, found: Rationale) -> None:
+    """That the verdict, or a caution, hangs on a rule of thumb."""
+    block = broken(sheet, pieces(found.italic, found.thumbs[0]), sheet.width, Type(size=9))
+    sheet.room(block.height + 1.6)
+    sheet.set_y(set_block(sheet, block, sheet.margins.left, sheet.get_y()) + 1.6)
 
 
 def _put(

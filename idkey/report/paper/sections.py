@@ -188,7 +188,7 @@ def reach_section(sheet: Sheet, found: Rationale, language: Language) -> None:
             "at least one independent finding against every other taxon.",
             "at least {n} independent findings against every other taxon.",
         )
-    said = (*found.thumbs, *found.unmet, found.next_step, found.prior.sentence)
+    said = (*found.thumbs[1:], *found.unmet, found.next_step, found.prior.sentence)
     text = " ".join((f"{figures}; {apart}", *said))
     paragraph(sheet, pieces(found.italic, text), body(sheet))
 
