@@ -68,6 +68,7 @@ class SeenFinding:
         leader: What the leading taxon shows; several where sex or stage is unknown.
         fits: Whether the leading taxon explains it; None when nothing is scored or seen.
         figures: Drawings of the states seen, as paths below images/ with forward slashes.
+        figure_terms: Who made those that came with the key, and their licences; else empty.
         pictures: Ids of pictures that show it.
     """
 
@@ -82,6 +83,7 @@ class SeenFinding:
     leader: tuple[Shown, ...] = ()
     fits: bool | None = None
     figures: tuple[str, ...] = ()
+    figure_terms: str = ""
     pictures: tuple[str, ...] = ()
 
 

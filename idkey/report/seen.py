@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from idkey import places
 from idkey.engine.labels import claimed
 from idkey.engine.result import Assessment, Blocked, Question
+from idkey.figures.own import supplied
 from idkey.figures.tiles import figure_path
 from idkey.model.case import Finding
 from idkey.model.character import Look
@@ -51,6 +52,7 @@ def _seen(
         leader=shown(key, scores, language),
         fits=fits,
         figures=_figures(key, finding),
+        figure_terms=_figure_terms(key, finding),
         pictures=finding.pictures,
     )
 
@@ -61,6 +63,18 @@ def _figures(key: Key, finding: Finding) -> tuple[str, ...]:
     images = places.images_folder()
     files = (figure_path(images, key, finding.character, state) for state in finding.states)
     return tuple(file.relative_to(images).as_posix() for file in files if file is not None)
+
+
+def _figure_terms(key: Key, finding: Finding) -> str:
+    images, character = places.images_folder(), finding.character
+    terms: dict[str, None] = {}
+    for name in () if finding.negated else finding.states:
+        figure = figure_path(images, key, character, name)
+        if supplied(images, key, character, name, figure=figure):
+            state = key.character[character].state(name)
+            said = ", ".join(filter(None, (state.figure_credit, state.figure_licence)))
+            terms |= {said: None} if said else {}
+    return "; ".join(terms)
 
 
 def unseen_characters(

@@ -229,6 +229,29 @@ def test_a_folder_that_is_not_there_is_named_with_a_remedy(tmp_path: Path, short
     assert "another folder" in caught.value.remedy
 
 
+def test_a_figure_that_came_with_the_key_is_printed_with_its_terms():
+    key = read_key(places.keys_folder() / "large-dark-scorpions")
+    borrowed = "figures/large-dark-scorpions/sternum_shape/pentagonal.svg"
+    terms = {"figure": borrowed, "figure_credit": "A. Novák", "figure_licence": "CC0-1.0"}
+    theirs = replace(
+        key,
+        characters=tuple(
+            replace(c, states=tuple(replace(s, **terms) for s in c.states))
+            if c.id == "sternum_shape"
+            else c
+            for c in key.characters
+        ),
+    )
+    seen = (Finding(character="sternum_shape", states=("triangular",), look=Look.BELOW),)
+    one = Case(id="c", key=key.id, findings=seen)
+
+    found = rationale(theirs, assess(compile_key(theirs), one))
+
+    assert found.findings[0].figures == (borrowed,)
+    assert "(A. Novák, CC0-1.0)" in _text(_read(found))
+    assert rationale(key, assess(compile_key(key), one)).findings[0].figure_terms == ""
+
+
 @pytest.mark.slow
 def test_drawings_of_the_key_are_shown_in_the_embedded_font():
     key = read_key(places.keys_folder() / "large-dark-scorpions")

@@ -13,7 +13,7 @@ from idkey.report.notes import PictureNote
 from idkey.report.paper.prose import Type, broken, set_block
 from idkey.report.paper.sections import section
 from idkey.report.paper.sheet import INK, SOFT, Sheet
-from idkey.report.reasons import Rationale
+from idkey.report.reasons import Rationale, SeenFinding
 
 DRAWING_MM = (23.0, 18.0)
 """Width and height of a drawing."""
@@ -26,7 +26,7 @@ PICTURE_PIXELS = 1400
 def drawing_section(sheet: Sheet, found: Rationale, language: Language) -> None:
     """Drawings of the states seen, in rows; nothing when the key has none."""
     drawn = [
-        (file, f"{finding.name}: {finding.seen}")
+        (file, _words(finding))
         for finding in found.findings
         for path in finding.figures
         if (file := _shipped(path)) is not None
@@ -37,6 +37,12 @@ def drawing_section(sheet: Sheet, found: Rationale, language: Language) -> None:
     across = int((sheet.width + GAP_MM) // (DRAWING_MM[0] + GAP_MM))
     for start in range(0, len(drawn), across):
         _drawings(sheet, drawn[start : start + across])
+
+
+def _words(finding: SeenFinding) -> str:
+    """What the drawing shows, and who made it where it came with the key."""
+    words = f"{finding.name}: {finding.seen}"
+    return f"{words} ({finding.figure_terms})" if finding.figure_terms else words
 
 
 def _shipped(path: str) -> Path | None:
