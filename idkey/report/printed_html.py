@@ -1,12 +1,11 @@
 """A printed key as one HTML page, with links between couplets."""
 
 from html import escape
-from pathlib import Path
 
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import rich
-from idkey.report.printed_figures import figure_html, lead_figures, picture_credits
+from idkey.report.printed_figures import Drawings, figure_html, lead_figures, picture_credits
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -36,7 +35,7 @@ def printed_html(
     layout: Layout = Layout.BRACKETED,
     language: Language = ENGLISH,
     *,
-    images: Path | None = None,
+    drawings: Drawings | None = None,
 ) -> str:
     """The key as an HTML page that needs nothing else; every text in it is escaped.
 
@@ -44,12 +43,12 @@ def printed_html(
         key: The key.
         layout: How couplets stand on the page.
         language: Language of the fixed words.
-        images: Folder of the drawings; None leaves them out.
+        drawings: Where the drawings are; None leaves them out.
     """
     title = escape(f"{key.title}, {language.say('version {n}', n=key.version)}")
     printed = printed_key(key, layout)
-    leads = "\n".join(_lead(key, lead, layout, language, images=images) for lead in printed)
-    made_by = "; ".join(picture_credits(key, printed, images)) if images is not None else ""
+    leads = "\n".join(_lead(key, lead, layout, language, drawings=drawings) for lead in printed)
+    made_by = "; ".join(picture_credits(key, printed, drawings)) if drawings is not None else ""
     made_by = f"<p>{escape(language.say('Pictures'))}: {escape(made_by)}.</p>" if made_by else ""
     cautions = "\n".join(f"<p>{rich(key, caution)}</p>" for caution in key.cautions)
     return f"""<!DOCTYPE html>
@@ -67,7 +66,7 @@ def printed_html(
 
 
 def _lead(
-    key: Key, lead: PrintedLead, layout: Layout, language: Language, *, images: Path | None
+    key: Key, lead: PrintedLead, layout: Layout, language: Language, *, drawings: Drawings | None
 ) -> str:
     first = lead.first
     number = number_words(lead, layout)
@@ -76,7 +75,7 @@ def _lead(
     note = f'<div class="note">{rich(key, lead.note)}</div>' if lead.note else ""
     remark = f'<div class="remark">{rich(key, lead.remark)}</div>' if lead.remark else ""
     kind = "lead first" if first else "lead"
-    drawn = lead_figures(key, lead, images) if images is not None else ()
+    drawn = lead_figures(key, lead, drawings) if drawings is not None else ()
     figures = f'<div class="figures">{"".join(map(figure_html, drawn))}</div>' if drawn else ""
     return (
         f'<div class="{kind}"{anchor}{shift}><div>{escape(number)}</div>'

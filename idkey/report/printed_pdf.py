@@ -14,7 +14,7 @@ from idkey.report.paper.closing import drawing_source
 from idkey.report.paper.marks import stake_mark
 from idkey.report.paper.prose import Block, Piece, Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sheet import SOFT, Sheet
-from idkey.report.printed_figures import LeadFigure, lead_figures, picture_credits
+from idkey.report.printed_figures import Drawings, LeadFigure, lead_figures, picture_credits
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -43,7 +43,7 @@ def write_printed_key(
     layout: Layout = Layout.BRACKETED,
     language: Language = ENGLISH,
     *,
-    images: Path | None = None,
+    drawings: Drawings | None = None,
 ) -> None:
     """Write the couplets of a key as PDF.
 
@@ -52,7 +52,7 @@ def write_printed_key(
         key: The key.
         layout: How couplets stand on paper.
         language: Language of the fixed words.
-        images: Folder of the drawings; None leaves them out.
+        drawings: Where the drawings are; None leaves them out.
 
     Raises:
         IdKeyError: The key has no couplets, or the file cannot be written there.
@@ -63,7 +63,7 @@ def write_printed_key(
             "Write couplets in the workshop, or build them from the scores.",
         )
     try:
-        path.write_bytes(printed_bytes(key, layout, language, images=images))
+        path.write_bytes(printed_bytes(key, layout, language, drawings=drawings))
     except OSError as err:
         raise IdKeyError(
             f"{path} cannot be written: {err.strerror or err}.", "Choose another folder."
@@ -75,7 +75,7 @@ def printed_bytes(
     layout: Layout = Layout.BRACKETED,
     language: Language = ENGLISH,
     *,
-    images: Path | None = None,
+    drawings: Drawings | None = None,
 ) -> bytes:
     """The same as bytes."""
     title = f"{key.title}, {language.say('version {n}', n=key.version)}"
@@ -102,11 +102,11 @@ def printed_bytes(
         sheet.set_y(sheet.get_y() + 1)
         paragraph(sheet, pieces(names, text), SMALL)
     sheet.set_y(sheet.get_y() + 3)
-    press = _Press(sheet, key, layout, language, images=images)
+    press = _Press(sheet, key, layout, language, drawings=drawings)
     leads = printed_key(key, layout)
     for lead in leads:
         press.set_lead(lead)
-    credits_ = picture_credits(key, leads, images) if images else ()
+    credits_ = picture_credits(key, leads, drawings) if drawings else ()
     if credits_:
         sheet.set_y(sheet.get_y() + 3)
         paragraph(sheet, ((f"{language.say('Pictures')}: {'; '.join(credits_)}.", ""),), SMALL)
@@ -121,7 +121,7 @@ class _Press:
         key: The key.
         layout: How couplets stand on it.
         language: Language of the fixed words.
-        images: Folder of the drawings; None leaves them out.
+        drawings: Where the drawings are; None leaves them out.
     """
 
     def __init__(
@@ -131,14 +131,14 @@ class _Press:
         layout: Layout,
         language: Language,
         *,
-        images: Path | None,
+        drawings: Drawings | None,
     ) -> None:
         self._sheet = sheet
         self._key = key
         self._bracketed = layout is Layout.BRACKETED
         self._layout = layout
         self._language = language
-        self._images = images
+        self._drawings = drawings
         self._names = scientific_names(key)
 
     def set_lead(self, lead: PrintedLead) -> None:
@@ -146,7 +146,7 @@ class _Press:
         sheet = self._sheet
         x = sheet.margins.left + min(lead.depth, 14) * STEP_MM
         left = x + (NUMBER_MM if self._bracketed else 9.0)
-        figures = lead_figures(self._key, lead, self._images) if self._images else ()
+        figures = lead_figures(self._key, lead, self._drawings) if self._drawings else ()
         room = len(figures) * (FIGURE_MM[0] + GAP_MM)
         note, main, remark = self._blocks(lead, sheet.w - sheet.margins.right - left, room)
         text = main.height + (remark.height if remark else 0.0)

@@ -15,7 +15,7 @@ from idkey import places
 from idkey.errors import IdKeyError
 from idkey.formats.folder import read_key
 from idkey.model.couplet import Couplet, Lead
-from idkey.report.printed_figures import lead_figures
+from idkey.report.printed_figures import Drawings, lead_figures
 from idkey.report.printed_html import printed_html
 from idkey.report.printed_key import Layout, printed_key, printed_text
 from idkey.report.printed_pdf import printed_bytes, write_printed_key
@@ -166,11 +166,11 @@ def test_every_reachable_couplet_and_end_of_a_shipped_key_is_printed(name: str, 
 
 def test_drawings_stand_beside_the_leads_and_the_page_needs_no_other_file():
     key = read_key(places.keys_folder() / "kitchen-leaves")
-    images = places.images_folder()
+    images = Drawings(places.images_folder())
     leads = printed_key(key)
     drawn = [figure for lead in leads for figure in lead_figures(key, lead, images)]
-    page = printed_html(key, images=images)
-    pdf = printed_bytes(key, images=images)
+    page = printed_html(key, drawings=images)
+    pdf = printed_bytes(key, drawings=images)
     text = re.sub(r"\s+", " ", " ".join(p.extract_text() for p in PdfReader(io.BytesIO(pdf)).pages))
 
     assert len(drawn) >= len(leads) - 2
@@ -198,13 +198,13 @@ def test_a_picture_of_the_author_is_printed_with_credit_and_licence(tmp_path: Pa
     )
     mine = replace(key, characters=characters)
 
-    page = printed_html(mine, images=tmp_path)
-    pdf = PdfReader(io.BytesIO(printed_bytes(mine, images=tmp_path)))
+    page = printed_html(mine, drawings=Drawings(tmp_path))
+    pdf = PdfReader(io.BytesIO(printed_bytes(mine, drawings=Drawings(tmp_path))))
     text = re.sub(r"\s+", " ", " ".join(p.extract_text() for p in pdf.pages))
 
     assert "A. &lt;Novák&gt;, CC-BY-4.0" in page
     assert "A. <Novák>, CC-BY-4.0" in text
-    assert "Pictures:" not in printed_html(key, images=places.images_folder())
+    assert "Pictures:" not in printed_html(key, drawings=Drawings(places.images_folder()))
 
 
 def test_a_key_that_is_not_saved_says_so_on_every_page():

@@ -156,7 +156,7 @@ class AuditPage(QWidget):
         body.addWidget(self.list, 3)
         body.addWidget(self.detail, 2)
         column = QVBoxLayout(self)
-        column.setContentsMargins(20, 12, 20, 16)
+        column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(10)
         column.addWidget(self.counts)
         column.addLayout(head)

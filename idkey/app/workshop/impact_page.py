@@ -206,6 +206,7 @@ def _browser(title: str, desk: Desk) -> QTextBrowser:
     made.setFrameShape(QFrame.Shape.NoFrame)
     made.setAccessibleName(title)
     made.document().setDefaultStyleSheet(page_style(desk.theme))
+    made.document().setIndentWidth(desk.theme.px(18))
     return made
 
 

@@ -59,7 +59,7 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
         WorkshopPage(id="diagnosis", title=translate("workshop", "Diagnoses"), made=DiagnosisPage),
         WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
         WorkshopPage(
-            id="observed", title=translate("workshop", "What people misread"), made=ObservedPage
+            id="observed", title=translate("workshop", "Misread in drill"), made=ObservedPage
         ),
         WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
     )

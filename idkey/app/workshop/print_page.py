@@ -29,7 +29,7 @@ from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.printing import Form, printed
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.key import Key
-from idkey.report.printed_figures import LeadFigure, lead_figures
+from idkey.report.printed_figures import Drawings, LeadFigure, lead_figures
 from idkey.report.printed_key import Layout, PrintedLead
 
 FIGURE = (88, 66)
@@ -93,15 +93,23 @@ class PrintPage(QWidget):
     def write(self, form: Form, file: Path) -> None:
         """Write the printed key to a file."""
         key, layout, language = self._key, self.layout_choice.value, self._desk.language
-        images = places.images_folder() if self.figures.isChecked() else None
+        drawings = self._drawings
         if key is None:
             return
 
         def work(_: Tick) -> Path:  # on a pool thread
-            return printed(key, form, file, layout=layout, language=language, images=images)
+            return printed(key, form, file, layout=layout, language=language, drawings=drawings)
 
         self.said.setText(self.tr("Writing …"))
         self._latest.ask(work)
+
+    @property
+    def _drawings(self) -> Drawings | None:
+        """Where the drawings are: beside the key, then those of the program; None for none."""
+        editing = self._state.editing
+        if editing is None or not self.figures.isChecked():
+            return None
+        return Drawings(places.images_folder(), (editing.folder.parent,))
 
     def _show(self) -> None:
         key = self._key
@@ -124,11 +132,11 @@ class PrintPage(QWidget):
         self.preview.verticalScrollBar().setValue(place)
 
     def _figure_html(self, key: Key) -> Callable[[PrintedLead], str]:
-        images = places.images_folder() if self.figures.isChecked() else None
+        drawings = self._drawings
         wide, high = (self._desk.theme.px(side) for side in FIGURE)
 
         def html(lead: PrintedLead) -> str:
-            drawn = [] if images is None else list(lead_figures(key, lead, images))
+            drawn = [] if drawings is None else list(lead_figures(key, lead, drawings))
             tags = [
                 f'<img src="{self._kept(key, figure)}" width="{wide}" height="{high}">&nbsp;'
                 for figure in drawn

@@ -6,6 +6,7 @@ from pathlib import Path
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.report.language import Language
+from idkey.report.printed_figures import Drawings
 from idkey.report.printed_html import printed_html
 from idkey.report.printed_key import Layout, printed_text
 
@@ -24,7 +25,13 @@ class Form(StrEnum):
 
 
 def printed(
-    key: Key, form: Form, file: Path, *, layout: Layout, language: Language, images: Path | None
+    key: Key,
+    form: Form,
+    file: Path,
+    *,
+    layout: Layout,
+    language: Language,
+    drawings: Drawings | None,
 ) -> Path:
     """Write the couplets of a key to a file.
 
@@ -34,7 +41,7 @@ def printed(
         file: Where it goes.
         layout: How couplets stand on paper.
         language: Language of the fixed words.
-        images: Folder of the drawings; None leaves them out. Text has none.
+        drawings: Where the drawings are; None leaves them out. Text has none.
 
     Raises:
         IdKeyError: The key has no couplets, or the file cannot be written there.
@@ -43,9 +50,9 @@ def printed(
         # Fonts and paper take half a second to import.
         from idkey.report.printed_pdf import write_printed_key
 
-        write_printed_key(file, key, layout, language, images=images)
+        write_printed_key(file, key, layout, language, drawings=drawings)
     elif form is Form.HTML:
-        write_text(file, printed_html(key, layout, language, images=images))
+        write_text(file, printed_html(key, layout, language, drawings=drawings))
     else:
         write_text(file, printed_text(key, layout, language))
     return file
