@@ -1,5 +1,7 @@
 """One lead of a couplet as a card: its statement, its pictures, where it goes."""
 
+from html import escape
+
 from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QStyle
@@ -36,7 +38,10 @@ class LeadCard(QAbstractButton):
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
         self.setText(lead.statement)
         self.setAccessibleName(lead.statement)
-        self.setAccessibleDescription(self._goal())
+        shown = (desk.pictures.credit(key, character, state) for character, state in self._tiles)
+        credits_ = [credit for credit in dict.fromkeys(shown) if credit]
+        self.setAccessibleDescription(". ".join((self._goal(), *credits_)))
+        self.setToolTip("<br>".join(map(escape, credits_)))
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
