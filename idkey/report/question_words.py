@@ -79,11 +79,12 @@ def _best(
         if question.blocked is None and telling(question) and question.look is not Look.DEAD:
             return question.character, question.look
     blocked = {q.character for q in questions if q.blocked is not None}
+    looks = {q.character: q.look for q in questions}
     for unmet in assessment.verdict.unmet:  # the aim is served, but a name wants more
         for character in unmet.characters:
             known = key.character.get(character)
             if known and character not in blocked and known.looks != (Look.DEAD,):
-                return character, None
+                return character, looks.get(character)
     return "", None
 
 

@@ -350,7 +350,9 @@ def test_when_the_label_is_settled_what_a_name_still_wants_is_looked_at_next():
     now = judged(case("lampa_rubra", 4))
     spent = tuple(replace(_question(c.id), value=0) for c in KEY.characters)
 
-    assert words.next_step(KEY, now, spent) == "Look next at: Length. How long is it?"
+    assert words.next_step(KEY, now, spent) == (
+        "Look next at: Length (through the tub). How long is it?"
+    )
 
 
 def _question(character: str, blocked: Blocked | None = None, splits: tuple[int, int] = (2, 3)):
