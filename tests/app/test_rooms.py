@@ -77,3 +77,19 @@ def test_papers_about_the_program_open_over_the_bench(window: Window, command: s
     assert opened
     for dialog in opened:
         qtbot.keyClick(dialog, Qt.Key.Key_Escape)
+
+
+def test_a_key_of_the_library_starts_a_case_or_goes_to_the_workshop(
+    window: Window, state: BenchState, qtbot
+):
+    window.commands.run("library")
+    view = window.rooms.library.view
+    assert window.rooms.currentWidget() is view
+
+    view.case_asked.emit("kitchen-leaves")
+    assert window.rooms.currentWidget() is window.bench
+    assert state.session.key.id == "kitchen-leaves"
+
+    window.commands.run("library")
+    view.edit_asked.emit(state.keys.entry("kitchen-leaves").folder)
+    assert window.rooms.currentWidget() is window.rooms.workshop

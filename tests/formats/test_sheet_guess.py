@@ -13,7 +13,7 @@ from idkey.formats.problem import KeyProblems
 from idkey.formats.sheet import Sheet, parse_sheets
 from idkey.formats.sheet_guess import Column, Role, guess
 from idkey.formats.sheet_key import key_from_sheet
-from idkey.model.character import Kind, Look
+from idkey.model.character import Kind, Look, Sex
 from idkey.model.score import Inapplicable, Often, Shows, Spans
 from idkey.model.taxon import Danger
 
@@ -164,3 +164,31 @@ def test_no_sheet_at_all_does_more_than_be_refused(rows: list[list[str]]):
 
     with suppress(IdKeyError):
         key_from_sheet(made, guess(made), FILE)
+
+
+def test_semicolons_between_states_mean_or_unless_a_sex_is_named():
+    text = "Species,Colour\nA,red; brown\nB,male: red; female: brown\nC,brown\n"
+    found = key_from_sheet(sheet(text), guess(sheet(text)), FILE)
+    values = {(s.taxon, s.sex): s.value for s in found.key.scores}
+
+    assert values["a", None] == Shows({"red": None, "brown": None})
+    assert {sex for taxon, sex in values if taxon == "b"} == {Sex.MALE, Sex.FEMALE}
+
+
+@pytest.mark.parametrize(
+    ("heading", "cells", "kind"),
+    [
+        ("Length (mm)", ["3", "4", "about 6"], Kind.MEASUREMENT),
+        ("Length (mm)", ["3", "long", "short"], Kind.CATEGORICAL),
+        ("Spots", ["1", "2", "3", "4", "some"], Kind.COUNT),
+        ("Spots", ["1", "2", "3", "some"], Kind.CATEGORICAL),
+    ],
+)
+def test_a_few_cells_that_are_no_numbers_are_mistakes_and_many_are_states(
+    heading: str, cells: list[str], kind: Kind
+):
+    rows = "".join(f"T{n},{cell}\n" for n, cell in enumerate(cells))
+    column = guess(sheet(f"Species,{heading}\n{rows}"))[1]
+
+    assert column.kind is kind
+    assert ("Cells that are none: 1." in column.why) == kind.numeric

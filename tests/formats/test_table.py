@@ -3,6 +3,7 @@
 import csv
 import io
 import zipfile
+from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -21,7 +22,7 @@ from idkey.formats.folder import digest, read_key
 from idkey.formats.plain import canonical
 from idkey.formats.problem import KeyProblems
 from idkey.formats.sheet import parse_sheets, read_sheets, reference
-from idkey.formats.table import write_csv, write_xlsx
+from idkey.formats.table import write_csv, write_ods, write_xlsx
 from idkey.formats.table_reading import read_table
 from idkey.model.character import Character, Kind, Look, Sex, Stage, State
 from idkey.model.key import Key
@@ -36,11 +37,17 @@ def key(tmp_path: Path) -> Key:
     return read_key(laid_out(tmp_path, FILES))
 
 
+Write = Callable[[Key, Path], tuple[str, ...]]
+
+
 @given(key=keys())
 @settings(max_examples=4)
-def test_every_key_comes_back_from_xlsx(key: Key, tmp_path_factory: pytest.TempPathFactory):
-    file = tmp_path_factory.getbasetemp() / "k.xlsx"
-    left = write_xlsx(key, file)
+@pytest.mark.parametrize(("ending", "write"), [("xlsx", write_xlsx), ("ods", write_ods)])
+def test_every_key_comes_back_from_both_books(
+    key: Key, tmp_path_factory: pytest.TempPathFactory, ending: str, write: Write
+):
+    file = tmp_path_factory.getbasetemp() / f"k.{ending}"
+    left = write(key, file)
     found = read_table(file)
 
     assert left == ()

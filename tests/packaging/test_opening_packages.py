@@ -88,3 +88,18 @@ def test_another_key_of_a_shipped_name_replaces_nothing(tmp_path: Path):
         keys.take_in(file)
 
     assert keys["kitchen-leaves"].version != "9.0.0"
+
+
+def test_a_package_whose_name_is_taken_is_looked_at_in_the_library(opened, tmp_path: Path, qtbot):
+    file = tmp_path / "leaves.idkey"
+    write_package(replace(read_key(LEAVES), version="9.0.0"), file)
+
+    rooms = opened(file).program.window.rooms
+    qtbot.waitUntil(lambda: rooms.library.view is not None, timeout=10_000)
+    view = rooms.library.view
+    qtbot.waitUntil(lambda: view.stack.currentWidget() is view.arrival, timeout=20_000)
+
+    assert rooms.currentWidget() is view
+    assert "came with the program (version 1.0.0), which is not replaced" in (
+        view.arrival.verdict.text()
+    )
