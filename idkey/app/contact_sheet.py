@@ -24,8 +24,8 @@ from idkey.app.parts.words import credit_words
 from idkey.errors import IdKeyError
 from idkey.figures.catalogue import CATALOGUE
 from idkey.figures.own import shown_figure, supplied
+from idkey.figures.plates import plate_text, read_plates
 from idkey.figures.portrait import lineup_scale_mm, portrait
-from idkey.figures.tiles import MEASURE
 from idkey.formats.folder import read_key
 from idkey.model.key import Key
 from idkey.places import FONT_FAMILY, font_files, images_folder, keys_folder
@@ -92,7 +92,7 @@ class Paper:
 
 
 def rows(key: Key) -> Iterator[Row]:
-    """Every drawing of a key: its characters, then the portraits of its taxa to one scale."""
+    """Every drawing of a key: its characters, its plates, then the portraits of its taxa."""
     images, libraries = images_folder(), (keys_folder(),)
     for character in key.characters:
         found = []
@@ -104,9 +104,13 @@ def rows(key: Key) -> Iterator[Row]:
                 found.append(Picture(file.read_bytes(), " · ".join(filter(None, words))))
         measure = shown_figure(images, libraries, key, character=character.id)
         if measure is not None and not character.states:
-            found.append(Picture(measure.read_bytes(), MEASURE))
+            found.append(Picture(measure.read_bytes(), "how it is taken"))
         if found:
             yield Row(character.name, tuple(found))
+    plates = read_plates(images, key.body_plan) if key.body_plan else ()
+    if plates:
+        drawings = ((plate_text(images, plate).encode(), plate.names["en"]) for plate in plates)
+        yield Row("Parts", tuple(Picture(*drawing) for drawing in drawings))
     taxa = tuple(taxon.id for taxon in key.taxa)
     drawn = [(portrait(key, taxon.id), taxon.name) for taxon in key.taxa]
     if any(text for text, _ in drawn) and lineup_scale_mm(key, taxa):
