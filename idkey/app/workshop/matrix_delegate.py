@@ -1,7 +1,7 @@
 """Draws the cells of the matrix: words, or only the shapes that say what they rest on."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, Qt
-from PySide6.QtGui import QFontMetrics, QPainter, QPen
+from PySide6.QtGui import QFontMetrics, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from idkey.app.parts.marks import draw_doubt
@@ -34,6 +34,8 @@ class CellDelegate(QStyledItemDelegate):
         self._theme = theme
         self._font = theme.font(TEXT)
         self._metrics = QFontMetrics(self._font)
+        self._shapes: dict[tuple[object, ...], QPixmap] = {}
+        self._selected, self._empty = theme.colour("accent_soft"), theme.colour("surface")
         self._fitted: dict[tuple[str, int, int], tuple[str, ...]] = {}
         self.words = True
         self.strong: frozenset[tuple[int, int]] | None = None
@@ -50,9 +52,9 @@ class CellDelegate(QStyledItemDelegate):
         theme = self._theme
         painter.save()
         if state & QStyle.StateFlag.State_Selected:
-            painter.fillRect(rect, theme.colour("accent_soft"))
+            painter.fillRect(rect, self._selected)
         elif not shown.lines:
-            painter.fillRect(rect, theme.colour("surface"))
+            painter.fillRect(rect, self._empty)
         here = self.strong is None or (index.row(), index.column()) in self.strong
         painter.setOpacity(1.0 if here else 0.35)
         if self.words:
@@ -116,15 +118,32 @@ class CellDelegate(QStyledItemDelegate):
         return wrapped(text, width, most, self._metrics)
 
     def _draw_shape(self, painter: QPainter, rect: QRect, shown: Face) -> None:
-        px, colour = self._theme.px, self._theme.colour
-        side = min(px(11), rect.width() - 4)
+        if not (shown.lines or shown.wrong):
+            return
+        drawn = self._drawn(shown, min(self._theme.px(11), rect.width() - 4), painter)
+        half = drawn.deviceIndependentSize() / 2
         middle = QRectF(rect).center()
-        box = QRectF(middle.x() - side / 2, middle.y() - side / 2, side, side)
-        if shown.wrong:
-            big = box.adjusted(-2, -2, 2, 2)
-            draw_doubt(painter, big, colour("doubt"), colour("raised"))
-        elif shown.lines:
-            draw_ground(painter, box, shown, self._theme)
+        painter.drawPixmap(QPointF(middle.x() - half.width(), middle.y() - half.height()), drawn)
+
+    def _drawn(self, shown: Face, side: int, painter: QPainter) -> QPixmap:
+        """The shape as a picture: thousands of cells share a dozen of them."""
+        ratio = painter.device().devicePixelRatioF()
+        place = (shown.ground, shown.several, shown.lacking, shown.wrong, side, ratio)
+        if place not in self._shapes:
+            whole = side + 4
+            sheet = QPixmap(round(whole * ratio), round(whole * ratio))
+            sheet.setDevicePixelRatio(ratio)
+            sheet.fill(Qt.GlobalColor.transparent)
+            on = QPainter(sheet)
+            box = QRectF(2, 2, side, side)
+            if shown.wrong:
+                doubt, ground = self._theme.colour("doubt"), self._theme.colour("raised")
+                draw_doubt(on, box.adjusted(-2, -2, 2, 2), doubt, ground)
+            else:
+                draw_ground(on, box, shown, self._theme)
+            on.end()
+            self._shapes[place] = sheet
+        return self._shapes[place]
 
 
 def wrapped(text: str, width: int, most: int, metrics: QFontMetrics) -> list[str]:

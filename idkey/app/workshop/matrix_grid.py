@@ -11,7 +11,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QKeyEvent, QKeySequence
+from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
 from idkey.app.parts.theme import Theme
@@ -104,6 +104,8 @@ class MatrixGrid(QTableView):
             f"QTableCornerButton::section, QAbstractScrollArea::corner {{ border: none;"
             f" background: {theme.colours.surface}; }}"
         )
+        # What scrolls is moved, not drawn again: the picture has no holes to see through.
+        self.viewport().setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         model.modelReset.connect(self.arrange)
         self.doubleClicked.connect(self._on_double_clicked)
 
@@ -197,6 +199,13 @@ class MatrixGrid(QTableView):
             event.accept()
             return True
         return super().event(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the ground, then the cells."""
+        painter = QPainter(self.viewport())
+        painter.fillRect(event.rect(), self._theme.colour("raised"))
+        painter.end()
+        super().paintEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Ask for what the key means; typing begins an entry."""

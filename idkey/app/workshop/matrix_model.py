@@ -153,6 +153,6 @@ class MatrixModel(QAbstractTableModel):
 def changed_cells(
     old: Mapping[Cell, tuple[Score, ...]], new: Mapping[Cell, tuple[Score, ...]]
 ) -> set[Cell]:
-    """Cells that say something else."""
-    found = {cell for cell, scores in new.items() if old.get(cell) != scores}
+    """Cells that say something else, or may do: the same scores in the same order are shared."""
+    found = {cell for cell, scores in new.items() if old.get(cell) is not scores}
     return found | {cell for cell in old if cell not in new}

@@ -130,11 +130,11 @@ class MatrixPage(QWidget):
         return found
 
     def _strengthen(self, key: Key) -> None:
-        sought = self._sought
-        cells = sought_cells(key, sought, self._wrong)
+        sought, cells = self._sought, frozenset[Cell]()
         if sought is Sought.ALL:
             self.grid.delegate.strong = None
         else:
+            cells = sought_cells(key, sought, self._wrong)
             rows = {taxon.id: n for n, taxon in enumerate(self.model.taxa)}
             columns = {one.id: n for n, one in enumerate(self.model.characters)}
             self.grid.delegate.strong = frozenset(

@@ -22,8 +22,8 @@ from idkey.formats.folder import read_key
 from idkey.formats.plain import canonical
 from idkey.model.key import Key
 from idkey.model.score import Inapplicable, Shows, Spans
-from tests.formats.invented import keys
 from tests.formats import small_key
+from tests.formats.invented import keys
 
 SOME = settings(max_examples=10)
 

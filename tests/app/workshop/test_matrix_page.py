@@ -1,6 +1,5 @@
 """The matrix as a grid: typed into, copied, filled, searched, by keyboard."""
 
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -24,7 +23,7 @@ KEY, CTRL, SHIFT = Qt.Key, Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModif
 
 
 @pytest.fixture
-def page(workshop: WorkshopState, own: Path, desk: Desk, qtbot: QtBot) -> Iterator[MatrixPage]:
+def page(workshop: WorkshopState, own: Path, desk: Desk, qtbot: QtBot) -> MatrixPage:
     workshop.open(own)
     made = MatrixPage(workshop, desk)
     qtbot.addWidget(made)
@@ -33,7 +32,7 @@ def page(workshop: WorkshopState, own: Path, desk: Desk, qtbot: QtBot) -> Iterat
         made.show()
     made.activateWindow()
     made.focus_first()
-    yield made
+    return made
 
 
 def said(page: MatrixPage, row: int, column: int) -> str:
