@@ -11,8 +11,8 @@ from idkey.drill.plate import plate
 from idkey.drill.specimen import Individual
 from idkey.drill.variation import varied
 from idkey.errors import IdKeyError
+from idkey.figures.own import shown_figure
 from idkey.figures.portrait import View, portrait
-from idkey.figures.tiles import figure_path
 from idkey.model.character import Character
 from idkey.model.key import Key
 
@@ -23,18 +23,28 @@ PORTRAIT = ":portrait"
 """Name of the whole animal among the things that can be drawn; no character id can be this."""
 
 
-def drawn_characters(images: Path, key: Key) -> frozenset[str]:
-    """Ids of the characters all of whose states have a drawing that can be varied."""
+def drawn_characters(images: Path, key: Key, libraries: tuple[Path, ...] = ()) -> frozenset[str]:
+    """Ids of the characters all of whose states have a drawing that can be varied.
+
+    Args:
+        images: Folder of the drawings.
+        key: The key.
+        libraries: Folders with one folder per key, where a key may have drawings of its own.
+    """
     return frozenset(
         character.id
         for character in key.characters
         if character.states
-        and all(_svg(images, key, character, state) for state in character.state_ids)
+        and all(_svg((images, libraries), key, character, state) for state in character.state_ids)
     )
 
 
-def _svg(images: Path, key: Key, character: Character, state: str) -> Path | None:
-    path = figure_path(images, key, character.id, state)
+Folders = tuple[Path, tuple[Path, ...]]
+"""Folder of the drawings, and folders with one folder per key."""
+
+
+def _svg(folders: Folders, key: Key, character: Character, state: str) -> Path | None:
+    path = shown_figure(*folders, key, character=character.id, state=state)
     return path if path is not None and path.suffix == ".svg" else None
 
 
@@ -44,6 +54,7 @@ class DrillFigures(QObject):
     Args:
         images: Folder of the drawings.
         parent: Owner.
+        libraries: Folders where a key may have drawings of its own; asked anew for each drawing.
 
     Signals:
         arrived(): A drawing that was asked for is there; ask again.
@@ -51,9 +62,16 @@ class DrillFigures(QObject):
 
     arrived = Signal()
 
-    def __init__(self, images: Path, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        images: Path,
+        parent: QObject | None = None,
+        *,
+        libraries: Callable[[Key], tuple[Path, ...]] = lambda _: (),
+    ) -> None:
         super().__init__(parent)
         self._images = images
+        self._libraries = libraries
         self._jobs = Jobs(threads=1, parent=self)
         self._kept: OrderedDict[tuple[str, int, str], bytes | None] = OrderedDict()
 
@@ -80,7 +98,7 @@ class DrillFigures(QObject):
             return self._asked(
                 key, one, character, lambda: plate(described, shown, one.seed, one.variation)
             )
-        path = _svg(self._images, key, described, shown)
+        path = _svg((self._images, self._libraries(key)), key, described, shown)
         if path is None:
             return b""
         return self._asked(
@@ -108,7 +126,7 @@ class DrillFigures(QObject):
 
     def drawing(self, key: Key, character: str, state: str) -> bytes:
         """The key's own drawing of a state, as SVG; empty when there is none."""
-        path = _svg(self._images, key, key.character[character], state)
+        path = _svg((self._images, self._libraries(key)), key, key.character[character], state)
         return path.read_bytes() if path else b""
 
     def _asked(

@@ -1,5 +1,6 @@
 """The drill's screens: what they show, in words too, at every size and in both schemes."""
 
+import shutil
 from dataclasses import replace
 from pathlib import Path
 
@@ -320,3 +321,26 @@ def test_drawings_of_two_people_for_one_picture_are_the_same(
     assert again.close_up(run.key, run.individual, run.item.character) == one
     assert again.close_up(run.key, different, run.item.character) is None
     other_state.close()
+
+
+def test_a_key_of_ones_own_is_practised_with_the_drawings_beside_it(
+    qtbot, store: Store, tmp_path: Path
+):
+    home = tmp_path / "keys" / "my-leaves"
+    shutil.copytree(places.keys_folder() / "kitchen-leaves", home)
+    drawings = places.images_folder() / "figures" / "kitchen-leaves"
+    shutil.copytree(drawings, home / "images")
+    text = (home / "key.yaml").read_text("utf-8")
+    (home / "key.yaml").write_text(text.replace("kitchen-leaves", "my-leaves", 1), "utf-8")
+    keys = KeyLibrary(places.keys_folder(), "my-leaves", own=tmp_path / "keys")
+    state = DrillState(store, keys, images=places.images_folder(), attestations=tmp_path)
+    state.open()
+    qtbot.waitUntil(lambda: state.drill.plan is not None, timeout=20_000)
+    kinds = {offer.item.exercise for offer in state.drill.plan.offers}
+    character = state.drill.key.characters[0]
+    drawn = state.figures.drawing(state.drill.key, character.id, character.state_ids[0])
+    state.close()
+
+    assert state.drill.key.id == "my-leaves"
+    assert Exercise.STATE in kinds
+    assert b"<svg" in drawn
