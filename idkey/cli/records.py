@@ -5,7 +5,6 @@ from pathlib import Path
 
 import click
 
-from idkey.cli.checking import checked
 from idkey.cli.console import Console
 from idkey.cli.findings import unknown
 from idkey.cli.opening import opened
@@ -15,6 +14,7 @@ from idkey.cli.upkeep import UPKEEP
 from idkey.cli.usage import DONE, OPEN
 from idkey.engine.result import VerdictKind
 from idkey.errors import IdKeyError
+from idkey.report.checking import checked
 from idkey.report.darwincore import Dataset, write_archive
 from idkey.report.label_pdf import write_labels
 from idkey.report.label_stock import STOCKS
@@ -168,9 +168,9 @@ def verify_file(book: str, file: Path) -> int:
     """
     if book or book_file("").is_file():
         with open_book(book) as store:
-            found = checked(file, store)
+            found = checked(file, store, opened)
     else:
-        found = checked(file, None)
+        found = checked(file, None, opened)
     console = Console()
     console.tell(verify_words(found.result))
     for remark in found.remarks:

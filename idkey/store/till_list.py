@@ -73,6 +73,17 @@ def columns_in(content: bytes) -> tuple[str, ...]:
     return tuple(_table(content)[0])
 
 
+def first_line(content: bytes) -> Mapping[str, str]:
+    """What the first line below the column names says, per column; to recognise them by.
+
+    Raises:
+        IdKeyError: There is no line with names.
+    """
+    columns, rows = _table(content)
+    told_ = rows[0][1] if rows else {}
+    return {column: told_.get(column, "").strip() for column in columns}
+
+
 def remembered(store: Store, columns: Sequence[str]) -> Mapping[str, str]:
     """Which column holds which field, as it was set for a table with these columns last time.
 

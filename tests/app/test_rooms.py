@@ -93,3 +93,23 @@ def test_a_key_of_the_library_starts_a_case_or_goes_to_the_workshop(
     window.commands.run("library")
     view.edit_asked.emit(state.keys.entry("kitchen-leaves").folder)
     assert window.rooms.currentWidget() is window.rooms.workshop
+
+
+def test_a_second_opinion_comes_to_the_bench_with_the_label_alone_and_the_first_is_put_away(
+    window: Window, state: BenchState, keeper: Keeper, qtbot
+):
+    case = sample_case(state.session.key)
+    state.put_on_bench(case)
+    qtbot.waitUntil(lambda: not keeper.busy)
+    window.commands.run("records")
+    records = window.rooms.records
+    qtbot.waitUntil(lambda: not records.busy, timeout=20_000)
+
+    with qtbot.waitSignal(records.blind):
+        records.deeds.begin_opinion(case.id, "MT")
+
+    assert window.rooms.currentWidget() is window.bench
+    assert (state.session.case.claim, state.session.case.findings) == (case.claim, ())
+    assert state.session.case.by == "MT"
+    assert case.id not in state.session.open
+    qtbot.waitUntil(lambda: not records.busy, timeout=20_000)

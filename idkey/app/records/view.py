@@ -14,6 +14,9 @@ from idkey.app.records.again import AgainPage
 from idkey.app.records.cases import CasesPage
 from idkey.app.records.deeds import RecordsDeeds
 from idkey.app.records.rates import RatesPage
+from idkey.app.records.sales import Sales
+from idkey.app.records.till import TillPage
+from idkey.app.records.till_watch import TillWatch
 from idkey.app.records.work import Shelf
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
@@ -26,6 +29,7 @@ class Part(StrEnum):
     CASES = "cases"
     RATES = "rates"
     AGAIN = "again"
+    TILL = "till"
 
 
 class RecordsView(QWidget):
@@ -62,10 +66,13 @@ class RecordsView(QWidget):
         self.cases = CasesPage(shelf, theme, language=language, jobs=self._jobs)
         self.rates = RatesPage(store, keys, theme=theme, language=language, jobs=self._jobs)
         self.again = AgainPage(shelf, self.deeds, theme, language=language, jobs=self._jobs)
-        self._pages: dict[Part, CasesPage | RatesPage | AgainPage] = {
+        self.watch = TillWatch(shelf, language, self)
+        self.till = TillPage(Sales(shelf), self.watch, theme, language=language, jobs=self._jobs)
+        self._pages: dict[Part, CasesPage | RatesPage | AgainPage | TillPage] = {
             Part.CASES: self.cases,
             Part.RATES: self.rates,
             Part.AGAIN: self.again,
+            Part.TILL: self.till,
         }
         self.parts = Segments(self.tr("Part of the records"), Part, self._part_title)
         self.stack = QStackedWidget()
@@ -74,6 +81,7 @@ class RecordsView(QWidget):
         self.cases.opened.connect(self.opened)
         self.cases.blind.connect(self.blind)
         self.again.case_asked.connect(self._on_case_asked)
+        self.watch.resume()
 
     @property
     def deeds(self) -> RecordsDeeds:
@@ -97,13 +105,15 @@ class RecordsView(QWidget):
 
     def close_work(self) -> bool:
         """Stop what is under way; False when it did not leave in time."""
-        return self.again.close_work() and self._jobs.close()
+        left = [self.again.close_work(), self.watch.close(), self._jobs.close()]
+        return all(left)
 
     def _part_title(self, part: Part) -> str:
         return {
             Part.CASES: self.tr("Cases"),
             Part.RATES: self.tr("What the labels turn out to be"),
             Part.AGAIN: self.tr("After a new key version"),
+            Part.TILL: self.tr("Sales"),
         }[part]
 
     def _lay_out(self) -> None:

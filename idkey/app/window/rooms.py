@@ -20,6 +20,7 @@ from idkey.app.records.view import RecordsView
 from idkey.app.window.about import AboutDialog
 from idkey.app.window.help_view import HelpView
 from idkey.app.window.library_room import LibraryRoom, made_library
+from idkey.app.window.records_room import RecordsRoom
 from idkey.app.workshop.shelf import Shelf
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.view import WorkshopView
@@ -82,7 +83,7 @@ class Rooms(QStackedWidget):
         self._data = data
         self._drill = drill
         self._workshop = workshop or made_workshop(state, data)
-        self.records: RecordsView | None = None
+        self._records = RecordsRoom(state, desk, data, self, to_bench=self._lay_on_bench)
         self.drill: DrillView | None = None
         self.workshop: WorkshopView | None = None
         self.library = LibraryRoom(
@@ -123,8 +124,7 @@ class Rooms(QStackedWidget):
         """Let go of work under way."""
         self.bench.close_work()
         self.pictures.close_work()
-        if self.records is not None:
-            self.records.close_work()
+        self._records.close_work()
         if self.workshop is not None:
             self.workshop.close_work()
         self.library.close_work()
@@ -149,20 +149,19 @@ class Rooms(QStackedWidget):
         self._show(self.bench)
         self.left.emit()
 
+    @property
+    def records(self) -> RecordsView | None:
+        """The records; None until somebody went there."""
+        return self._records.view
+
     @Slot()
     def enter_records(self) -> None:
         """Look up cases; from there a case can be laid on the bench."""
-        if self.records is None:
-            store, keys = self._state.keeper.store, self._state.keys
-            self.records = RecordsView(store, keys, self._desk.theme, language=self._desk.language)
-            self.records.deeds.folder = self._data / "rationales"
-            self.records.opened.connect(self._on_records_opened)
-            self.records.blind.connect(self._on_records_blind)
-            self.addWidget(self.records)
-        self._state.keeper.flush()
-        self._show(self.records)
-        self.records.refresh()
-        self.records.focus_first()
+        records = self._records.entered()
+        if self.indexOf(records) < 0:
+            self.addWidget(records)
+        self._show(records)
+        records.focus_first()
 
     @Slot()
     def enter_drill(self) -> None:
@@ -273,18 +272,9 @@ class Rooms(QStackedWidget):
     def _on_measured(self, finding: Finding) -> None:
         self._state.observe(finding)
 
-    @Slot(str)
-    def _on_records_opened(self, case_id: str) -> None:
+    def _lay_on_bench(self, case_id: str) -> None:
         self.case_asked.emit(case_id)
         self.enter_bench()
-
-    @Slot(str, str)
-    def _on_records_blind(self, first: str, second: str) -> None:
-        """Lay a second opinion on the bench, and put the first out of sight."""
-        if first in self._state.session.open:
-            self._state.open_case(first)
-            self._state.leave_case()
-        self._on_records_opened(second)
 
     def _show(self, place: QWidget) -> None:
         self.setCurrentWidget(place)

@@ -4,14 +4,15 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from idkey import __version__
-from idkey.cli.opening import opened
 from idkey.engine.assess import assess
 from idkey.engine.compile import compile_key
 from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
+from idkey.report.language import ENGLISH, Language
 from idkey.report.rationale import rationale, rationale_json
 from idkey.report.reasons import Rationale
+from idkey.report.recorded import KeyOf
 from idkey.report.verify import VerifyResult, verify
 from idkey.store.book import Store
 from idkey.store.codec import sha256
@@ -36,7 +37,9 @@ class Checked:
     good: bool
 
 
-def checked(file: Path, store: Store | None) -> Checked:
+def checked(
+    file: Path, store: Store | None, key_of: KeyOf, language: Language = ENGLISH
+) -> Checked:
     """Check a rationale, PDF or JSON, by itself, by its key and by the record book.
 
     Where the key or the program has changed since, its wording cannot be made again; then the
@@ -45,43 +48,53 @@ def checked(file: Path, store: Store | None) -> Checked:
     Args:
         file: The document.
         store: The record book; None when there is none.
+        key_of: Finds a key by its id.
+        language: Language of the remarks.
 
     Raises:
         IdKeyError: The file cannot be read, or holds no rationale.
     """
     alone = verify(file)
     found, remarks = alone.found, []
-    key = _key(found.key.id)
+    key = _key(found.key.id, key_of)
     if key is None:
-        remarks.append(f"Its key {found.key.id} is not at hand, so it was not asked again.")
+        remarks.append(
+            language.say(
+                "Its key {key} is not at hand, so it was not asked again.", key=found.key.id
+            )
+        )
     record, differs = None, False
     if store is not None:
-        record, said, differs = _by_record(store, found, key)
+        record, said, differs = _by_record(store, found, key, language)
         remarks += said
         paper = rationale_with(store, sha256(file.read_bytes()))
         if paper is not None:
-            remarks.append("This very file is noted in the record as handed out.")
+            remarks.append(language.say("This very file is noted in the record as handed out."))
     result = verify(file, record=record, key=key)
     return Checked(result=result, remarks=tuple(remarks), good=result.good and not differs)
 
 
-def _key(name: str) -> Key | None:
+def _key(name: str, key_of: KeyOf) -> Key | None:
     try:
-        return opened(name)
+        return key_of(name)
     except IdKeyError:
         return None
 
 
 def _by_record(
-    store: Store, found: Rationale, key: Key | None
+    store: Store, found: Rationale, key: Key | None, language: Language
 ) -> tuple[str | None, list[str], bool]:
     """The rationale as the record has it, else what can be said of it, and if it differs."""
     if found.revision is None:
-        return None, ["It names no revision of a record."], False
+        return None, [language.say("It names no revision of a record.")], False
     try:
         stored = store.case(found.case.id, found.revision.number)
     except Missing:
-        said = f"This record book has no revision {found.revision.number} of case {found.case.id}."
+        said = language.say(
+            "This record book has no revision {number} of case {case}.",
+            number=found.revision.number,
+            case=found.case.id,
+        )
         return None, [said], False
     if key is not None and key.digest == found.key.digest and found.key.program == __version__:
         return _again(store, found, key), [], False
@@ -89,8 +102,10 @@ def _by_record(
         _public(stored.case), key_version="", key_digest=""
     ) == replace(found.case, key_version="", key_digest="")
     if same:
-        return None, ["Label, findings and revision are those of the record."], False
-    return None, ["Label, findings or revision are not those of the record."], True
+        said = language.say("Label, findings and revision are those of the record.")
+    else:
+        said = language.say("Label, findings or revision are not those of the record.")
+    return None, [said], not same
 
 
 def _again(store: Store, found: Rationale, key: Key) -> str:
