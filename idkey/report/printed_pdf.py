@@ -106,10 +106,7 @@ def printed_bytes(
     leads = printed_key(key, layout)
     for lead in leads:
         press.set_lead(lead)
-    credits_ = picture_credits(key, leads, drawings) if drawings else ()
-    if credits_:
-        sheet.set_y(sheet.get_y() + 3)
-        paragraph(sheet, ((f"{language.say('Pictures')}: {'; '.join(credits_)}.", ""),), SMALL)
+    press.set_credits(leads)
     return sheet.finished()
 
 
@@ -165,6 +162,14 @@ class _Press:
             self._set_remark(lead, remark, left, below)
         self._set_figures(figures, sheet.w - sheet.margins.right - room + GAP_MM, y)
         sheet.set_y(y + height + 0.8)
+
+    def set_credits(self, leads: tuple[PrintedLead, ...]) -> None:
+        """Set who made the pictures that are not the program's own."""
+        found = picture_credits(self._key, leads, self._drawings) if self._drawings else ()
+        if found:
+            self._sheet.set_y(self._sheet.get_y() + 3)
+            words = f"{self._language.say('Pictures')}: {'; '.join(found)}."
+            paragraph(self._sheet, ((words, ""),), SMALL)
 
     def _blocks(
         self, lead: PrintedLead, width: float, room: float
