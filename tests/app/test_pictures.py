@@ -1,5 +1,6 @@
 """Drawings on the screen: where they are taken from, at what size, to what scale."""
 
+import os
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -57,6 +58,17 @@ def test_a_picture_beside_the_key_comes_before_the_shipped_drawing(own: Pictures
     drawn = _tile(own, key, "yellow")
 
     assert drawn.pixelColor(1, 25).alpha() == 0, "the shipped drawing has a clear ground"
+
+
+def test_a_picture_that_was_put_in_place_of_another_is_shown(
+    own: Pictures, library: Path, key: Key
+):
+    _tile(own, key, "dark")
+    file = library / key.id / "images" / "telson_colour" / "dark.png"
+    Image.new("RGB", (400, 200), "#0000ff").save(file)
+    os.utime(file, ns=(1, 1))
+
+    assert _tile(own, key, "dark").pixelColor(50, 25).name() == "#0000ff"
 
 
 def test_no_other_key_is_shown_that_picture(own: Pictures, pictures: Pictures, key: Key):

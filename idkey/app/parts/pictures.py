@@ -244,7 +244,11 @@ class Pictures(QObject):
                 return rendered(path.read_bytes(), size, ratio)
             return scaled_bitmap(path, size, ratio)
 
-        return self._kept_or((path,), made, size, ratio)
+        try:
+            changed = path.stat().st_mtime_ns  # an author may have put another in its place
+        except OSError:
+            return None
+        return self._kept_or((path, changed), made, size, ratio)
 
     def _kept_or(
         self, name: Place, made: Callable[[], QPixmap], size: QSize, ratio: float
