@@ -55,8 +55,10 @@ class FlowRow(QWidget):
         return QSize(min(widest, 240), 0)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Fit the rows to the width."""
+        """Fit the rows to the width; a layout that kept the height of another width asks again."""
         self._arranged(self.width(), move=True)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
     def eventFilter(self, watched: object, event: QEvent) -> bool:
         """Arrange again when a widget comes, goes, or changes its size."""
