@@ -161,7 +161,7 @@ def measured(
         "empty cells found": milliseconds(lambda: sought_cells(key, Sought.EMPTY, frozenset()), 3),
         "a word that is nowhere": milliseconds(lambda: next_match(page.model, "zzz", cell), 3),
     }
-    page.layout_words.set_value(False)
+    page.tools.words.set_value(False)
     page.grid.show_words(False)
     page.grab()
     found["a jump in the overview"] = milliseconds(scroll, STEPS)

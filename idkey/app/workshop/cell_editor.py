@@ -5,9 +5,9 @@ from enum import StrEnum
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
-from idkey.app.parts.captions import button, caption
+from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.segments import Segments
@@ -61,6 +61,8 @@ class CellEditor(QFrame):
         font = desk.theme.font(14, italic=True)
         self.taxon.setFont(font)
         self.variants = FlowRow(gap=4)
+        self.back = KeyButton(self.tr("Back"), "Esc", desk.theme, "quiet")
+        self.back.setAutoDefault(True)
         self._another = button(self.tr("Another sex or stage"), "link")
         self._less = button(self.tr("Remove this one"), "link")
         self.known = Segments(self.tr("What is known"), Known, self._known_title)
@@ -72,6 +74,7 @@ class CellEditor(QFrame):
         self.known.chosen.connect(self._on_known_chosen)
         self.grounds.changed.connect(self._on_grounds_changed)
         self._another.clicked.connect(self._on_another_clicked)
+        self.back.clicked.connect(self._on_back_clicked)
         self._less.clicked.connect(self._on_less_clicked)
 
     def show_cell(self, key: Key, cell: Cell) -> None:
@@ -170,7 +173,11 @@ class CellEditor(QFrame):
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.px(12), theme.px(10), theme.px(12), theme.px(10))
         column.setSpacing(theme.px(8))
-        for part in (self.taxon, self.character, self.variants, self.known):
+        top = QHBoxLayout()
+        top.addWidget(self.taxon, 1)
+        top.addWidget(self.back, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(top)
+        for part in (self.character, self.variants, self.known):
             column.addWidget(part)
         column.addLayout(self._values)
         column.addWidget(self.hint)
@@ -229,6 +236,10 @@ class CellEditor(QFrame):
     @Slot(object)
     def _on_grounds_changed(self, score: Score) -> None:
         self._put(score)
+
+    @Slot()
+    def _on_back_clicked(self) -> None:
+        self.left.emit()
 
     @Slot()
     def _on_another_clicked(self) -> None:

@@ -1,7 +1,8 @@
 """The line above the pages: which key, what can be taken back, Save."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QWidget
 
 from idkey.app.bench.one_line import OneLine
 from idkey.app.parts.captions import KeyButton, button, caption, key_text
@@ -32,14 +33,20 @@ class Head(QWidget):
         self.impact.setToolTip(self.tr("What saving would change: checks, couplets, cases"))
         self.close_key = button(self.tr("Put away"), "quiet")
         self.close_key.setToolTip(self.tr("Put this key away and choose another one"))
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(theme.px(8))
-        row.addWidget(self.title, 1)
-        row.addWidget(self.version)
-        for pressed in (self.undo, self.redo, self.impact, self.save, self.close_key):
+        names, deeds = QHBoxLayout(), QHBoxLayout()
+        names.addWidget(self.title, 1)
+        names.addWidget(self.version)
+        deeds.addStretch(1)
+        self._pressed = (self.undo, self.redo, self.impact, self.save, self.close_key)
+        for pressed in self._pressed:
             pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
-            row.addWidget(pressed)
+            deeds.addWidget(pressed)
+        self._rows = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._rows.setContentsMargins(0, 0, 0, 0)
+        for part in (names, deeds, self._rows):
+            part.setSpacing(theme.px(8))
+        self._rows.addLayout(names, 1)
+        self._rows.addLayout(deeds)
 
     def show_editing(self, editing: Editing) -> None:
         """Show which key it is and what can be done."""
@@ -53,6 +60,14 @@ class Head(QWidget):
         self._show_step(self.undo, "Ctrl+Z", editing.past[-1].words if editing.past else "")
         again = editing.future[-1].words if editing.future else ""
         self._show_step(self.redo, "Ctrl+Shift+Z", again)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the buttons below the title where they do not fit beside it."""
+        super().resizeEvent(event)
+        shown = [one.sizeHint().width() for one in self._pressed if not one.isHidden()]
+        wide = sum(shown) + self.version.sizeHint().width() + self._theme.px(120)
+        way = QBoxLayout.Direction
+        self._rows.setDirection(way.TopToBottom if wide > self.width() else way.LeftToRight)
 
     def _show_step(self, pressed: QPushButton, key: str, words: str) -> None:
         takes_back = pressed is self.undo

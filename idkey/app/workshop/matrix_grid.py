@@ -11,7 +11,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
-from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter, QPaintEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
 from idkey.app.parts.theme import Theme
@@ -199,6 +199,12 @@ class MatrixGrid(QTableView):
             event.accept()
             return True
         return super().event(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the current cell in sight."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the ground, then the cells."""

@@ -1,23 +1,18 @@
 """The matrix: every taxon by every character, edited in place."""
 
 from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QCheckBox,
     QFrame,
     QHBoxLayout,
-    QLineEdit,
     QScrollArea,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
 
 from idkey.app.parts.captions import caption
-from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.flow import FlowRow
-from idkey.app.parts.segments import Segments
 from idkey.app.workshop.cell_editor import WIDTH, CellEditor
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.matrix_edit import Cell, Edit
@@ -32,12 +27,16 @@ from idkey.app.workshop.matrix_search import (
     sought_cells,
     wrong_cells,
 )
+from idkey.app.workshop.matrix_tools import MatrixTools
 from idkey.app.workshop.matrix_work import MatrixWork
 from idkey.app.workshop.quick_entry import QuickEntry
 from idkey.app.workshop.state import WorkshopState
 from idkey.engine.audit import Remark, Weakness
 from idkey.formats.problem import Problem
 from idkey.model.key import Key
+
+LEAST = 620
+"""Least width at which grid and editor stand side by side, in pixels at 100 %."""
 
 
 class MatrixPage(QWidget):
@@ -58,18 +57,13 @@ class MatrixPage(QWidget):
         self.entry = QuickEntry(desk.theme, self.grid.viewport())
         self.editor = CellEditor(desk)
         self.work = MatrixWork(state, desk.theme, self)
-        self.layout_words = Segments(
-            self.tr("How cells are shown"), (True, False), self._mode_title
-        )
-        self.sought = Choice(self.tr("Which cells to look for"), desk.theme)
-        self.sought.offer((self._sought_title(one), one) for one in Sought)
-        self.regions = QCheckBox(self.tr("By region"))
-        self.words = QLineEdit()
+        self.tools = MatrixTools(desk.theme)
         self.story = caption(rank="small")
         self.story.setTextFormat(Qt.TextFormat.PlainText)
         self.counts = caption(rank="small", wraps=False)
         self.legend = MatrixLegend(desk.theme)
-        self._side = _side(self.editor, desk.theme.px(WIDTH))
+        self._table = QWidget()
+        self._side = _side(self.editor)
         self._lay_out()
         self._connect()
         if state.editing is not None:
@@ -87,7 +81,7 @@ class MatrixPage(QWidget):
         if cell is None:
             return
         if not self.model.place(cell).isValid():
-            self.sought.choose(Sought.ALL)
+            self.tools.which.choose(Sought.ALL)
             self._show_sought()
         self.grid.go_to(cell)
         self.focus_first()
@@ -97,7 +91,7 @@ class MatrixPage(QWidget):
         """Show the key as it is."""
         key = editing.key
         self._wrong = wrong_cells(editing.problems)
-        arranged = (key.taxa, key.characters, self.sought.currentIndex(), self.regions.isChecked())
+        arranged = (key.taxa, key.characters, self.tools.sought, self.tools.regions.isChecked())
         if arranged != self._arranged:
             self._arranged = arranged
             self._show_sought()
@@ -107,15 +101,26 @@ class MatrixPage(QWidget):
         self._strengthen(key)
         self._show_cell()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the room between grid and editor anew."""
+        super().resizeEvent(event)
+        self._share_room()
+
+    def _share_room(self) -> None:
+        """The editor stands beside the grid, or in its place where there is room for one."""
+        px, beside = self._desk.theme.px, self.width() >= self._desk.theme.px(LEAST)
+        self._side.setFixedWidth(px(WIDTH) if beside else max(self.width(), 1))
+        self._table.setVisible(beside or self._side.isHidden())
+
     def _show_sought(self) -> None:
         """Leave out taxa and characters in which nothing is looked for."""
         editing = self._state.editing
         if editing is None:
             return
-        key, sought = editing.key, self._sought
+        key, sought = editing.key, self.tools.sought
         cells = sought_cells(key, sought, self._wrong)
         taxa, names = {cell[0] for cell in cells}, {cell[1] for cell in cells}
-        characters = by_region(key.characters) if self.regions.isChecked() else key.characters
+        characters = by_region(key.characters) if self.tools.regions.isChecked() else key.characters
         everything = sought is Sought.ALL
         self.model.show_key(
             key,
@@ -124,13 +129,8 @@ class MatrixPage(QWidget):
         )
         self._strengthen(key)
 
-    @property
-    def _sought(self) -> Sought:
-        found: Sought = self.sought.value(max(self.sought.currentIndex(), 0))
-        return found
-
     def _strengthen(self, key: Key) -> None:
-        sought, cells = self._sought, frozenset[Cell]()
+        sought, cells = self.tools.sought, frozenset[Cell]()
         if sought is Sought.ALL:
             self.grid.delegate.strong = None
         else:
@@ -143,7 +143,7 @@ class MatrixPage(QWidget):
         filled, whole = len(key.cells), len(key.taxa) * len(key.characters)
         text = self.tr("{n} of {all} cells filled").format(n=filled, all=whole)
         if sought is not Sought.ALL:
-            text = f"{self._sought_title(sought)}: {len(cells)} · {text}"
+            text = f"{self.tools.title(sought)}: {len(cells)} · {text}"
         self.counts.setText(text)
         self.grid.viewport().update()
 
@@ -158,36 +158,15 @@ class MatrixPage(QWidget):
         if not self._side.isHidden():
             self.editor.show_cell(editing.key, cell)
 
-    def _mode_title(self, words: bool) -> str:
-        return self.tr("Words") if words else self.tr("Overview")
-
-    def _sought_title(self, sought: Sought) -> str:
-        return {
-            Sought.ALL: self.tr("All cells"),
-            Sought.EMPTY: self.tr("Empty"),
-            Sought.MEMORY: self.tr("From memory"),
-            Sought.UNSOURCED: self.tr("Without a source"),
-            Sought.WRONG: self.tr("With a mistake"),
-        }[sought]
-
     def _lay_out(self) -> None:
         theme = self._desk.theme
-        self.words.setAccessibleName(self.tr("Find a word in the matrix"))
-        self.words.setPlaceholderText(self.tr("Find (Ctrl+F)"))
-        self.words.setClearButtonEnabled(True)
-        self.words.setFixedWidth(theme.px(170))
-        tools = FlowRow(gap=8)
-        for tool in (self.layout_words, self.sought, self.regions, self.words):
-            tools.add(tool)
-        policy = tools.sizePolicy()
-        policy.setVerticalPolicy(QSizePolicy.Policy.Minimum)  # rows come and go with the width
-        tools.setSizePolicy(policy)
         foot = QHBoxLayout()
         foot.addWidget(self.legend, 1)
         foot.addWidget(self.counts)
-        left = QVBoxLayout()
+        left = QVBoxLayout(self._table)
+        left.setContentsMargins(0, 0, 0, 0)
         left.setSpacing(theme.px(6))
-        left.addWidget(tools)
+        left.addWidget(self.tools)
         left.addWidget(self.grid, 1)
         left.addWidget(self.story)
         left.addLayout(foot)
@@ -196,7 +175,7 @@ class MatrixPage(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.px(10))
-        row.addLayout(left, 1)
+        row.addWidget(self._table, 1)
         row.addWidget(self._side)
         self._side.hide()
 
@@ -209,10 +188,10 @@ class MatrixPage(QWidget):
         self.editor.edited.connect(self._on_edited)
         self.editor.left.connect(self._on_editor_left)
         self.work.cell_asked.connect(self._on_cell_asked)
-        self.layout_words.chosen.connect(self.grid.show_words)
-        self.sought.activated.connect(self._on_sought)
-        self.regions.toggled.connect(self._on_sought)
-        self.words.returnPressed.connect(self._on_find)
+        self.tools.words.chosen.connect(self.grid.show_words)
+        self.tools.which.activated.connect(self._on_sought)
+        self.tools.regions.toggled.connect(self._on_sought)
+        self.tools.finder.returnPressed.connect(self._on_find)
         self._state.changed.connect(self.show_editing)
 
     @Slot(object)
@@ -223,11 +202,12 @@ class MatrixPage(QWidget):
     def _on_wanted(self, deed: Deed) -> None:
         if deed is Deed.EDIT:
             self._side.show()
+            self._share_room()
             self._show_cell()
             self.editor.focus_first()
         elif deed is Deed.FIND:
-            self.words.setFocus(Qt.FocusReason.ShortcutFocusReason)
-            self.words.selectAll()
+            self.tools.finder.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.tools.finder.selectAll()
         elif deed is Deed.AGAIN:
             self._on_find()
         else:
@@ -255,6 +235,7 @@ class MatrixPage(QWidget):
     @Slot()
     def _on_editor_left(self) -> None:
         self._side.hide()
+        self._share_room()
         self.focus_first()
 
     @Slot(object)
@@ -270,9 +251,9 @@ class MatrixPage(QWidget):
 
     @Slot()
     def _on_find(self) -> None:
-        cell = next_match(self.model, self.words.text(), self.grid.cell)
+        cell = next_match(self.model, self.tools.finder.text(), self.grid.cell)
         if cell is None:
-            if self.words.text().strip():
+            if self.tools.finder.text().strip():
                 self.story.setText(self.tr("No cell shown here has that."))
             return
         self.grid.go_to(cell)
@@ -293,12 +274,11 @@ def shows_cell(place: object) -> bool:
     return place_cell(place) is not None
 
 
-def _side(editor: QWidget, wide: int) -> QScrollArea:
+def _side(editor: QWidget) -> QScrollArea:
     scroll = QScrollArea()
     scroll.setWidgetResizable(True)
     scroll.setFrameShape(QFrame.Shape.NoFrame)
     scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setFixedWidth(wide)
     scroll.setWidget(editor)
     return scroll

@@ -3,11 +3,12 @@
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
-from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QListView, QVBoxLayout
+from PySide6.QtWidgets import QFileDialog, QFrame, QListView, QVBoxLayout
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.formats.folder import KeyEntry
 
@@ -50,6 +51,9 @@ class StartPage(QFrame):
         self.list = QListView()
         self.list.setModel(self.rows)
         self.list.setAccessibleName(self.tr("Keys that can be edited"))
+        self.list.setWordWrap(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self.list, desk.theme)
         self.edit = button(role="main")
         self.copy = button(self.tr("Make your own copy…"))
@@ -97,13 +101,11 @@ class StartPage(QFrame):
             )
         )
         column.addWidget(self.list, 1)
-        row = QHBoxLayout()
-        row.setSpacing(8)
+        row = FlowRow(gap=8)
         for pressed in (self.edit, self.copy, self.open_folder, self.new):
             pressed.setAutoDefault(True)
-            row.addWidget(pressed)
-        row.addStretch(1)
-        column.addLayout(row)
+            row.add(pressed)
+        column.addWidget(row)
 
     def _connect(self) -> None:
         self.list.activated.connect(self._on_list_activated)

@@ -176,14 +176,14 @@ def test_the_editor_of_a_cell_tells_every_change_at_once(
 
 
 def test_only_what_is_looked_for_is_shown_strongly(page: MatrixPage, workshop: WorkshopState):
-    page.sought.choose(Sought.EMPTY)
+    page.tools.which.choose(Sought.EMPTY)
     page._on_sought()
     key = workshop.editing.key
     empty = len(key.taxa) * len(key.characters) - len(key.cells)
     assert len(page.grid.delegate.strong) == empty
     assert str(empty) in page.counts.text()
 
-    page.sought.choose(Sought.ALL)
+    page.tools.which.choose(Sought.ALL)
     page._on_sought()
     assert page.grid.delegate.strong is None
     assert page.model.rowCount() == len(key.taxa)
@@ -192,8 +192,8 @@ def test_only_what_is_looked_for_is_shown_strongly(page: MatrixPage, workshop: W
 def test_a_word_is_found_wherever_it_stands(page: MatrixPage, qtbot: QtBot):
     taxon, character = page.model.taxa[-1], page.model.characters[-1]
     press(qtbot, KEY.Key_F, CTRL)
-    assert QApplication.focusWidget() is page.words
-    qtbot.keyClicks(page.words, f"{taxon.id} {character.id}")
+    assert QApplication.focusWidget() is page.tools.finder
+    qtbot.keyClicks(page.tools.finder, f"{taxon.id} {character.id}")
     press(qtbot, KEY.Key_Return)
 
     assert page.grid.cell == (taxon.id, character.id)
