@@ -5,11 +5,12 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
+from numpy.typing import NDArray
 
 from idkey.engine.checks import failed_checks
 from idkey.engine.compile import compile_key
 from idkey.engine.matrix import Matrix
-from idkey.engine.separation import by_print, surely
+from idkey.engine.separation import printed_apart, surely
 from idkey.engine.walk import graph, reachable
 from idkey.model.character import Look, Reliability
 from idkey.model.couplet import Couplet, Lead
@@ -51,16 +52,17 @@ class Remark:
 def audit(key: Key) -> tuple[Remark, ...]:
     """Every weakness of `key`, grouped by kind, in the order of `Weakness`."""
     matrix = compile_key(key)
+    weak, used = _apart(matrix)
     found = [
-        *pairs(matrix),
-        *_idle(matrix),
+        *weak,
+        *_idle(matrix, used),
         *_sources(key),
         *_couplets(key),
         *_labels(key),
         *_checks(key),
     ]
-    order = list(Weakness)
-    return tuple(sorted(found, key=lambda remark: order.index(remark.weakness)))
+    order = {weakness: place for place, weakness in enumerate(Weakness)}
+    return tuple(sorted(found, key=lambda remark: order[remark.weakness]))
 
 
 def pairs(matrix: Matrix) -> tuple[Remark, ...]:
@@ -69,19 +71,26 @@ def pairs(matrix: Matrix) -> tuple[Remark, ...]:
     Fragile is: of low reliability, of one sex only, to be seen only by handling or on a dead
     animal, or a pair of printed ranges that more specimens might bring together.
     """
+    return _apart(matrix)[0]
+
+
+def _apart(matrix: Matrix) -> tuple[tuple[Remark, ...], NDArray[np.bool_]]:
+    """The pairs, and which characters set any two taxa apart, shape (characters,)."""
     characters = matrix.key.characters
     sound = np.array([_sound(matrix, n) for n in range(len(characters))], bool)
+    used = np.zeros(len(characters), bool)
     found = []
     for row, taxon in enumerate(matrix.taxa):
-        apart, firm = by_print(matrix, row), surely(matrix, row)
-        for other in range(row + 1, len(matrix.taxa)):
+        sure = surely(matrix, row)
+        apart = printed_apart(matrix, row, sure)
+        used |= apart.any(axis=0)
+        weak = ~(sure & sound).any(axis=1)
+        for other in np.flatnonzero(weak[row + 1 :]) + row + 1:
             both = (taxon, matrix.taxa[other])
             names = tuple(characters[n].id for n in np.flatnonzero(apart[other]))
-            if not names:
-                found.append(Remark(weakness=Weakness.INSEPARABLE, about=both))
-            elif not (firm[other] & sound).any():
-                found.append(Remark(weakness=Weakness.FRAGILE, about=both, detail=names))
-    return tuple(found)
+            kind = Weakness.FRAGILE if names else Weakness.INSEPARABLE
+            found.append(Remark(weakness=kind, about=both, detail=names))
+    return tuple(found), used
 
 
 def _sound(matrix: Matrix, number: int) -> bool:
@@ -90,11 +99,8 @@ def _sound(matrix: Matrix, number: int) -> bool:
     return bool(easy) and character.reliability is not Reliability.LOW and character.sex is None
 
 
-def _idle(matrix: Matrix) -> list[Remark]:
+def _idle(matrix: Matrix, used: NDArray[np.bool_]) -> list[Remark]:
     """Characters that separate no pair, and states no taxon shows."""
-    used = np.zeros(len(matrix.key.characters), bool)
-    for row in range(len(matrix.taxa)):
-        used |= by_print(matrix, row).any(axis=0)
     found = [
         Remark(weakness=Weakness.IDLE_CHARACTER, about=(character.id,))
         for character, decides in zip(matrix.key.characters, used, strict=True)

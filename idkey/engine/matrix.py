@@ -16,6 +16,10 @@ BACKGROUND = 0.05
 """Prior share of "something that is not in this key"."""
 
 
+MOST_BITS = 64
+"""Most states of a character, the unknown included, that a set of bits can hold."""
+
+
 @dataclass(frozen=True)
 class Matrix:
     """A key compiled for a sex, a stage and a care: taxa in rows, states and bins in columns.
@@ -43,6 +47,21 @@ class Matrix:
     absent: NDArray[np.bool_]
     possible: NDArray[np.bool_]
     numbers: dict[int, Bells]
+
+    @cached_property
+    def masks(self) -> NDArray[np.uint64] | None:
+        """What each taxon can show as a set of bits per character, shape (taxa, characters).
+
+        None where a character has more states than fit.
+        """
+        found = np.zeros(self.whole.shape, np.uint64)
+        for number in range(len(self.key.characters)):
+            shown = self.possible[self.columns(number)]
+            if len(shown) > MOST_BITS:
+                return None
+            bits = np.uint64(1) << np.arange(len(shown), dtype=np.uint64)
+            found[:, number] = (shown.T * bits).sum(axis=1, dtype=np.uint64)
+        return found
 
     @cached_property
     def entropy(self) -> Single:

@@ -26,9 +26,12 @@ def surely(matrix: Matrix, row: int) -> NDArray[np.bool_]:
     Returns:
         Shape (taxa, characters); the row of the taxon itself is False.
     """
-    shared = matrix.possible & matrix.possible[:, row, None]
-    overlap = np.logical_or.reduceat(shared, matrix.layout.starts, axis=0).T
-    apart = ~overlap
+    masks = matrix.masks
+    if masks is None:
+        shared = matrix.possible & matrix.possible[:, row, None]
+        apart = ~np.logical_or.reduceat(shared, matrix.layout.starts, axis=0).T
+    else:
+        apart = (masks & masks[row]) == 0
     for number, bells in matrix.numbers.items():
         gap = (bells.least > bells.most[row]) | (bells.most < bells.least[row])
         absent = matrix.absent[:, number] != matrix.absent[row, number]
@@ -46,7 +49,12 @@ def by_print(matrix: Matrix, row: int) -> NDArray[np.bool_]:
     Returns:
         Shape (taxa, characters); the row of the taxon itself is False.
     """
-    apart = surely(matrix, row)
+    return printed_apart(matrix, row, surely(matrix, row))
+
+
+def printed_apart(matrix: Matrix, row: int, sure: NDArray[np.bool_]) -> NDArray[np.bool_]:
+    """The same, from what tells the taxon in `row` apart for sure."""
+    apart = sure.copy()
     for number, bells in matrix.numbers.items():
         low, high = bells.printed
         gap = (low > high[row]) | (high < low[row])

@@ -79,15 +79,14 @@ class AuditPage(QWidget):
             return
         self._all = audit_rows(editing, self._desk.language)
         self.counts.setText(audit_counts(editing))
-        self._offer()
+        self._offer(counted(editing))
         self._filter()
 
-    def _offer(self) -> None:
+    def _offer(self, found: dict[Sort, int]) -> None:
         """Offer each sort there is, with how many there are."""
         held = self.sort.value(self.sort.currentIndex()) if self.sort.count() else None
-        found = counted(self._all)
         items: list[tuple[str, object]] = [
-            (self.tr("Everything ({n})").format(n=len(self._all)), None)
+            (self.tr("Everything ({n})").format(n=sum(found.values())), None)
         ]
         items += [
             (f"{sort_title(sort, self._desk.language)} ({n})", sort) for sort, n in found.items()

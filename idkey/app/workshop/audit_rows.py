@@ -16,6 +16,10 @@ from idkey.report.remarks import remark_words, weakness_title
 translate = QCoreApplication.translate
 
 
+MOST = 1000
+"""Rows of each sort; nobody reads more, and the rest come up as these are mended."""
+
+
 class Weight(StrEnum):
     """How much a row weighs."""
 
@@ -55,19 +59,30 @@ class AuditRow:
 
 
 def audit_rows(editing: Editing, language: Language) -> tuple[AuditRow, ...]:
-    """Everything that was found about a key, errors first, then warnings, then weaknesses."""
+    """What was found about a key, errors first, then warnings, then weaknesses.
+
+    Of each sort the first `MOST`: a key out of a spreadsheet may lack a hundred thousand sources.
+    """
+    left = dict.fromkeys((*Weight, *Weakness), MOST)
+
+    def wanted(sort: Sort) -> bool:
+        left[sort] -= 1
+        return left[sort] >= 0
+
     mistakes = sorted(editing.problems, key=lambda one: one.severity is not Severity.ERROR)
     return (
-        *(_mistake(one, editing.folder) for one in mistakes),
-        *(_weakness(editing.key, one, language) for one in editing.remarks),
+        *(_mistake(one, editing.folder) for one in mistakes if wanted(_weight(one))),
+        *(_weakness(editing.key, one, language) for one in editing.remarks if wanted(one.weakness)),
     )
 
 
-def counted(rows: tuple[AuditRow, ...]) -> dict[Sort, int]:
-    """How many rows there are of each sort, in the order of the rows."""
+def counted(editing: Editing) -> dict[Sort, int]:
+    """How many of each sort were found, in the order of the rows."""
     found: dict[Sort, int] = {}
-    for row in rows:
-        found[row.sort] = found.get(row.sort, 0) + 1
+    mistakes = sorted((_weight(one) for one in editing.problems), key=list(Weight).index)
+    sorts: tuple[Sort, ...] = (*mistakes, *(remark.weakness for remark in editing.remarks))
+    for sort in sorts:
+        found[sort] = found.get(sort, 0) + 1
     return found
 
 
@@ -82,8 +97,12 @@ def sort_title(sort: Sort, language: Language) -> str:
     }[sort]
 
 
+def _weight(problem: Problem) -> Weight:
+    return Weight.ERROR if problem.severity is Severity.ERROR else Weight.WARNING
+
+
 def _mistake(problem: Problem, folder: Path) -> AuditRow:
-    weight = Weight.ERROR if problem.severity is Severity.ERROR else Weight.WARNING
+    weight = _weight(problem)
     return AuditRow(
         weight=weight,
         sort=weight,
