@@ -17,6 +17,9 @@ translate = QCoreApplication.translate
 
 _PAPERS = "papers_"
 
+ORDER = tuple(sorted(FIELDS, key=lambda field: (field.startswith(_PAPERS), field == "case")))
+"""The fields as they are asked for: the sale, the case it may name, the papers."""
+
 
 def sale_field_words(field: str, language: Language) -> str:
     """What a field of a sale is called."""
@@ -62,8 +65,8 @@ class ColumnsDialog(QDialog):
         self.setWindowTitle(self.tr("Columns of the table"))
         self.resize(theme.px(640), min(theme.px(620), 660))
         self._sample = sample
-        self.fields = {field: Choice(sale_field_words(field, language), theme) for field in FIELDS}
-        self.shown = {field: caption(rank="soft") for field in FIELDS}
+        self.fields = {field: Choice(sale_field_words(field, language), theme) for field in ORDER}
+        self.shown = {field: caption(rank="soft") for field in ORDER}
         self.go = button(self.tr("Take in"), "main")
         self.go.setDefault(True)
         self.go.clicked.connect(self._on_go_clicked)

@@ -4,7 +4,7 @@ from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
-from idkey.app.parts.prose import head, link, paragraph
+from idkey.app.parts.prose import bullets, head, link, paragraph
 from idkey.app.records.agreement_words import agreement_words
 from idkey.app.records.work import Detail, Opinion
 from idkey.engine.agreement import CharacterMatch, Match
@@ -50,6 +50,7 @@ def _opinion(
     found: Detail, one: Opinion, language: Language, *, shown: frozenset[str]
 ) -> list[str]:
     case = one.second.case
+    first = escape(found.stored.case.by or translate("records", "First"))
     who = escape(case.by or translate("records", "Somebody"))
     if not one.finished and case.id not in shown:
         said = translate(
@@ -63,14 +64,18 @@ def _opinion(
             )
         ]
     parts = [paragraph(f"<b>{who}</b>: {_verdicts(one)}")]
-    rows = "".join(_row(found, match, language) for match in one.comparison.characters)
-    if rows:
-        first = escape(found.stored.case.by or translate("records", "First"))
-        names = (translate("records", "Character"), first, who, "")
-        top = "".join(f'<td class="soft">{name}</td>' for name in names)
-        parts.append(f"<table><tr>{top}</tr>{rows}</table>")
-    parts.append(paragraph(escape(_counted(one)), "soft"))
+    matches = one.comparison.characters
+    apart = [m for m in matches if m.match in (Match.PARTLY, Match.DIFFERENT) or _seen_by_one(m)]
+    parts.append(bullets(_apart(found, match, (first, who), language) for match in apart))
+    same = ", ".join(_name(found, m) for m in matches if m.match is Match.SAME)
+    parts.append(paragraph(escape(_counted(one, same)), "soft"))
     return parts
+
+
+def _seen_by_one(match: CharacterMatch) -> bool:
+    """Whether just one of the two saw something."""
+    seen = [finding is not None and not finding.unseen for finding in (match.one, match.other)]
+    return any(seen) and not all(seen)
 
 
 def _verdicts(one: Opinion) -> str:
@@ -83,17 +88,17 @@ def _verdicts(one: Opinion) -> str:
     return translate("records", "another name, {name}").format(name=name)
 
 
-def _row(found: Detail, match: CharacterMatch, language: Language) -> str:
-    key = found.key
-    known = key.character.get(match.character) if key is not None else None
-    name = known.name if known is not None else match.character
-    cells = (
-        escape(name),
-        escape(_seen(found, match.one, language)),
-        escape(_seen(found, match.other, language)),
-        escape(_match(match.match)),
-    )
-    return "<tr>" + "".join(f"<td>{cell}</td>" for cell in cells) + "</tr>"
+def _apart(
+    found: Detail, match: CharacterMatch, people: tuple[str, str], language: Language
+) -> str:
+    one, other = (escape(_seen(found, finding, language)) for finding in (match.one, match.other))
+    told = f"{people[0]}: {one} · {people[1]}: {other}"
+    return f"<b>{escape(_name(found, match))}</b> {escape(_match(match.match))}<br>{told}"
+
+
+def _name(found: Detail, match: CharacterMatch) -> str:
+    known = found.key.character.get(match.character) if found.key is not None else None
+    return known.name if known is not None else match.character
 
 
 def _seen(found: Detail, finding: Finding | None, language: Language) -> str:
@@ -113,9 +118,10 @@ def _match(match: Match) -> str:
     }[match]
 
 
-def _counted(one: Opinion) -> str:
+def _counted(one: Opinion, same: str) -> str:
     both = [m for m in one.comparison.characters if m.match is not Match.ONE_SIDED]
-    same = sum(m.match is Match.SAME for m in both)
-    return translate("records", "Seen by both: {n} characters; the same on {same}.").format(
-        n=len(both), same=same
+    number = sum(m.match is Match.SAME for m in both)
+    said = translate("records", "Seen by both: {n} characters; the same on {same}").format(
+        n=len(both), same=number
     )
+    return f"{said} ({same})." if same else f"{said}."

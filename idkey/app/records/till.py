@@ -103,7 +103,8 @@ class TillPage(QWidget):
             "book, by the number of the sale. What a line leaves empty stays as it was noted."
         )
         sales = self._card(self.tr("Sales of the till"), text)
-        sales.addLayout(_row(self.take, self.write, self.buyers))
+        sales.addLayout(_row(self.take, self.write))
+        sales.addWidget(self.buyers)
         sales.addWidget(self.taken, 1)
         text = self.tr(
             "The till keeps one file or folder per sale, named by its number: the rationale of "
@@ -122,9 +123,9 @@ class TillPage(QWidget):
         back.addLayout(_row(self.check))
         back.addWidget(self.answer, 1)
         left, right = QVBoxLayout(), QVBoxLayout()
-        left.addWidget(_holder(sales))
-        for part in (watched, back):
-            right.addWidget(_holder(part))
+        for part in (sales, back):
+            left.addWidget(_holder(part), 1)
+        right.addWidget(_holder(watched))
         row = QHBoxLayout()
         row.setSpacing(16)
         for side in (left, right):
