@@ -53,21 +53,52 @@ def _covers(key: Key, label: Label, language: Language) -> str:
 
 
 def mixup_warning(key: Key, label: Label, language: Language = ENGLISH) -> str:
-    """What else is sold under a label, why, what decides it, and what an error costs."""
+    """What else is sold under a label, why, what decides it, and what an error costs.
+
+    Under a bare name nothing may be on record; then what the taxon's trade label hides is told.
+    """
+    if label.evidence == "name" and (known := _trade_label(key, label)) is not None:
+        return _under(key, known, language)
     parts = [_sold_as(key, label, language)]
     if label.why:
         parts.append(label.why)
+    parts += _decides(key, label, language)
+    if label.law:
+        parts.append(language.say("Papers: {text}", text=label.law))
+    if label.evidence in _EVIDENCE and (label.sold_as or label.sold_outside):
+        parts.append(language.say(_EVIDENCE[label.evidence]))
+    return " ".join(_ended(part) for part in parts)
+
+
+def _trade_label(key: Key, name: Label) -> Label | None:
+    """The first label of the key that covers the one taxon of a bare name and hides others."""
+    if len(name.covers) != 1:
+        return None
+    hiding = (one for one in key.labels if name.covers[0] in one.covers and one.sold_as)
+    return next(hiding, None)
+
+
+def _under(key: Key, known: Label, language: Language) -> str:
+    """What hides under the trade label of a taxon that came under its bare name."""
+    sentence = language.say(
+        "Nothing is recorded under this name itself. Under {label}, which covers it too, these are "
+        "sold as well: {taxa}.",
+        label=language.quote(known.text),
+        taxa=listing(key, known.sold_as, language, most=_ALL),
+    )
+    return " ".join(_ended(part) for part in (sentence, *_decides(key, known, language)))
+
+
+def _decides(key: Key, label: Label, language: Language) -> list[str]:
+    """What to look at, and what a wrong label can do to somebody."""
+    parts = []
     if label.deciding:
         names = [character_name(key, character) for character in label.deciding]
         parts.append(language.say("Look at: {characters}.", characters="; ".join(names)))
         parts += _thumbs(key, label, language)
     if label.safety:
         parts.append(language.say("Danger: {text}", text=label.safety))
-    if label.law:
-        parts.append(language.say("Papers: {text}", text=label.law))
-    if label.evidence in _EVIDENCE and (label.sold_as or label.sold_outside):
-        parts.append(language.say(_EVIDENCE[label.evidence]))
-    return " ".join(_ended(part) for part in parts)
+    return parts
 
 
 def _thumbs(key: Key, label: Label, language: Language) -> list[str]:

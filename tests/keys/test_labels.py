@@ -11,6 +11,7 @@ from idkey.model.character import Character, Look
 from idkey.model.key import Key
 from idkey.model.label import Label
 from idkey.places import keys_folder
+from idkey.report.label_words import mixup_warning
 
 KEYS = {entry.id: read_key(entry.folder) for entry in list_keys(keys_folder())}
 SCORPIONS, KNEES = "large-dark-scorpions", "red-kneed-tarantulas"
@@ -75,6 +76,17 @@ def test_a_genus_covers_what_a_shop_may_still_keep_in_it_and_more_than_the_key_h
     assert entry is not None
     assert {"brachypelma_smithi", "tliltocatl_vagans"} <= set(entry.covers)
     assert entry.covers_outside
+
+
+def test_a_bare_name_warns_of_what_the_trade_label_of_the_taxon_hides():
+    key = KEYS[SCORPIONS]
+    entry = label_entry(key, match_labels(key, "Hadrurus spadix")[0].label)
+
+    assert entry is not None
+    warning = mixup_warning(key, entry)
+    assert "Black hairy scorpion" in warning
+    assert "Parabuthus transvaalicus" in warning
+    assert "Danger: Treat it as medically significant" in warning
 
 
 @pytest.mark.parametrize("key", KEYS.values(), ids=lambda key: key.id)
