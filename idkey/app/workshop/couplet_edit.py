@@ -137,6 +137,17 @@ def with_more(couplets: Couplets, name: str, lead: Lead) -> Couplets:
     return tuple(replace(c, leads=(*c.leads, lead)) if c.id == name else c for c in couplets)
 
 
+def moved_lead(couplets: Couplets, name: str, number: int, *, there: int) -> Couplets:
+    """The couplets with a lead at another place of its couplet."""
+
+    def moved(one: Couplet) -> Couplet:
+        leads = list(one.leads)
+        leads.insert(there, leads.pop(number))
+        return replace(one, leads=tuple(leads))
+
+    return tuple(moved(one) if one.id == name else one for one in couplets)
+
+
 def split_below(couplets: Couplets, name: str, number: int, *, words: str) -> Couplets:
     """The couplets with a new one below a lead; both of its leads go where that lead went.
 

@@ -11,6 +11,7 @@ from idkey.app.workshop.audit_page import AuditPage
 from idkey.app.workshop.build_page import BuildPage
 from idkey.app.workshop.character_form import CharacterPage
 from idkey.app.workshop.check_form import CheckPage
+from idkey.app.workshop.couplet_page import CoupletPage
 from idkey.app.workshop.diagnosis_page import DiagnosisPage
 from idkey.app.workshop.forms_entries import EntryKind
 from idkey.app.workshop.forms_places import shows_key, shows_place
@@ -85,6 +86,12 @@ def _form_pages() -> tuple[WorkshopPage, ...]:
             title=translate("workshop", "Labels"),
             made=LabelPage,
             shows=shows_place(kind.LABEL),
+        ),
+        WorkshopPage(
+            id="couplets",
+            title=translate("workshop", "Couplets"),
+            made=CoupletPage,
+            shows=shows_place(kind.COUPLET),
         ),
         WorkshopPage(
             id="key", title=translate("workshop", "Key itself"), made=KeyPage, shows=shows_key

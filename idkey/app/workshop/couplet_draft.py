@@ -1,0 +1,37 @@
+"""Text of couplets that cannot be read yet, kept on the disk until it can."""
+
+import contextlib
+from pathlib import Path
+
+from idkey.places import data_folder
+
+FOLDER = "workshop-texts"
+
+
+def draft_file(key_folder: Path) -> Path:
+    """Where the unread text of a key's couplets is kept."""
+    return data_folder() / FOLDER / f"{key_folder.resolve().name}-couplets.txt"
+
+
+def kept_draft(key_folder: Path) -> str | None:
+    """The unread text; None when there is none."""
+    try:
+        return draft_file(key_folder).read_text("utf-8")
+    except (OSError, UnicodeDecodeError):
+        return None
+
+
+def keep_draft(key_folder: Path, text: str) -> None:
+    """Keep an unread text; a full disk is no reason to stop somebody who types."""
+    file = draft_file(key_folder)
+    with contextlib.suppress(OSError):
+        file.parent.mkdir(parents=True, exist_ok=True)
+        new = file.with_suffix(".new")
+        new.write_text(text, "utf-8")
+        new.replace(file)
+
+
+def drop_draft(key_folder: Path) -> None:
+    """Let go of it: it has been read, or is not wanted."""
+    with contextlib.suppress(OSError):
+        draft_file(key_folder).unlink(missing_ok=True)
