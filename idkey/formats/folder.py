@@ -7,7 +7,9 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Any
 
+from idkey.errors import IdKeyError
 from idkey.formats import assemble
 from idkey.formats.couplet_check import checked_couplets
 from idkey.formats.crosscheck import crosschecked
@@ -78,6 +80,23 @@ def check_key(folder: Path) -> tuple[Key | None, tuple[Problem, ...]]:
         return checked(drafted(folder, read_texts(folder)))
 
 
+def mendable_key(folder: Path) -> Key | None:
+    """The key in `folder` where every part can be understood, though they may not fit together.
+
+    Returns:
+        The key without digest, in the order of its files, for somebody who wants to mend it;
+        None when a part cannot be understood, so that something would get lost.
+    """
+    with _without_pauses():
+        draft = drafted(folder, read_texts(folder))
+        if any(p.severity is Severity.ERROR for p in draft.problems) or draft.key is None:
+            return None
+        try:
+            return _assembled(draft)
+        except ValueError:
+            return None
+
+
 @contextmanager
 def _without_pauses() -> Iterator[None]:
     """Keep the garbage collector from going through every score again and again.
@@ -125,11 +144,20 @@ def write_key(key: Key, folder: Path) -> None:
     again, problems = checked(drafted(folder, texts_of(files, folder)))
     if again is None:
         raise KeyProblems(key.id, problems)
-    old = check_key(folder)[0] if folder.is_dir() else None
-    plan = planned(files, folder, {} if old is None else folder_documents(old))
+    old = _said(folder)
+    plan = planned(files, folder, old or {})
     if plan.patched and not _says(plan, folder, again):
         plan = planned(files, folder, {})
     write_files(plan, folder, trusted=old is not None)
+
+
+def _said(folder: Path) -> dict[str, dict[str, Any]] | None:
+    """What the files of a folder say, also where they do not fit together; None for nothing."""
+    key = (check_key(folder)[0] or mendable_key(folder)) if folder.is_dir() else None
+    try:
+        return None if key is None else folder_documents(key)
+    except IdKeyError:
+        return None
 
 
 def _says(plan: Plan, folder: Path, key: Key) -> bool:

@@ -2,10 +2,10 @@
 
 from pathlib import Path
 
-from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.editing import Editing, same_content
 from idkey.app.workshop.shelf import Shelf, writable
 from idkey.errors import IdKeyError
-from idkey.formats.folder import check_key, read_key, write_key
+from idkey.formats.folder import check_key, mendable_key, read_key, write_key
 from idkey.model.key import Key
 
 
@@ -61,7 +61,15 @@ def written(editing: Editing, *, over: bool) -> Key:  # on a pool thread
     """
     if not over:
         theirs = check_key(editing.folder)[0]
-        if theirs is None or theirs.digest != editing.saved.digest:
+        if not _as_opened(editing, theirs):
             raise ChangedMeanwhile(editing.folder, editing.saved, mine=editing.key, theirs=theirs)
     write_key(editing.key, editing.folder)
     return read_key(editing.folder)
+
+
+def _as_opened(editing: Editing, theirs: Key | None) -> bool:
+    """Whether the folder says what it said when editing began, be it with the same mistakes."""
+    if theirs is not None:
+        return theirs.digest == editing.saved.digest
+    there = mendable_key(editing.folder)
+    return there is not None and same_content(there, editing.saved)

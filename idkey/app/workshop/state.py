@@ -12,7 +12,8 @@ from idkey.app.workshop.drafts import Drafts
 from idkey.app.workshop.editing import Editing, Step, same_content
 from idkey.app.workshop.saving import ready, written
 from idkey.app.workshop.shelf import Shelf
-from idkey.formats.folder import read_key
+from idkey.formats.folder import mendable_key, read_key
+from idkey.formats.problem import KeyProblems
 from idkey.model.key import Key
 from idkey.store.book import Store
 
@@ -92,7 +93,7 @@ class WorkshopState(QObject):
         """Take the key of a folder onto the table, with the unsaved work there is on it.
 
         Raises:
-            KeyProblems: It has mistakes, and there is no unsaved work on it.
+            KeyProblems: A part of it cannot be understood, and there is no unsaved work on it.
         """
         try:
             draft = self.drafts.of(folder)
@@ -100,7 +101,7 @@ class WorkshopState(QObject):
             draft = None
             self.failed.emit(err)
         if draft is None:
-            key = read_key(folder)
+            key = _opened(folder)
             editing = Editing(folder=folder, saved=key, key=key, checking=True)
         else:
             past = tuple(Step(key, words) for key, words in draft.past)
@@ -264,3 +265,14 @@ class WorkshopState(QObject):
         if self.editing is not None and self.editing.checking and not self._checker.busy:
             self.editing = replace(self.editing, checking=False)
         self.failed.emit(error)
+
+
+def _opened(folder: Path) -> Key:
+    """The key of a folder; one whose parts do not fit together is opened to be mended."""
+    try:
+        return read_key(folder)
+    except KeyProblems:
+        key = mendable_key(folder)
+        if key is None:
+            raise
+        return key

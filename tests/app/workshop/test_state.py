@@ -216,6 +216,38 @@ def test_a_shipped_key_is_never_written_but_saved_as_a_copy(
     assert not workshop.editing.dirty
 
 
+def test_a_key_whose_parts_do_not_fit_is_opened_mended_and_keeps_its_comments(
+    workshop: WorkshopState, own: Path, qtbot: QtBot
+):
+    first = read_key(own).scores[0]
+    file = own / "taxa" / f"{first.taxon}.yaml"
+    text = file.read_text("utf-8")
+    broken_text = f"# looked at again\n{text}".replace(
+        next(iter(first.value.states)), "nothing-like-it", 1
+    )
+    assert "nothing-like-it" in broken_text
+    file.write_text(broken_text, "utf-8")
+    workshop.open(own)
+    settle(workshop, qtbot)
+    assert any("nothing-like-it" in p.problem for p in workshop.editing.problems)
+
+    key = workshop.editing.key
+    wrong = next(s for s in key.scores if "nothing-like-it" in getattr(s.value, "states", {}))
+    mended = tuple(replace(s, value=first.value) if s is wrong else s for s in key.scores)
+    workshop.change(replace(key, scores=mended), "Mended")
+    with qtbot.waitSignal(workshop.saved):
+        workshop.save()
+    assert file.read_text("utf-8") == f"# looked at again\n{text}"
+
+
+def test_a_key_that_cannot_be_understood_is_refused(workshop: WorkshopState, own: Path):
+    (own / "characters.yaml").write_text("characters: [", "utf-8")
+
+    with pytest.raises(IdKeyError, match="characters.yaml"):
+        workshop.open(own)
+    assert workshop.editing is None
+
+
 @pytest.mark.skipif(os.geteuid() == 0, reason="root may write everywhere")
 def test_a_folder_that_may_not_be_written_is_told(workshop: WorkshopState, own: Path, qtbot: QtBot):
     workshop.open(own)
