@@ -1,5 +1,7 @@
 """Findings, scores and conflicts as words."""
 
+from math import floor, log10
+
 from idkey.engine.result import Conflict, Effect
 from idkey.model.case import Finding
 from idkey.model.key import Key
@@ -29,10 +31,13 @@ def seen_words(key: Key, finding: Finding, language: Language = ENGLISH) -> str:
 
 def _measured(key: Key, finding: Finding, language: Language) -> str:
     known = key.character.get(finding.character)
-    number = language.number(finding.value or 0.0)
-    spread = finding.uncertainty
-    if spread is None and known is not None:
+    value, spread = finding.value or 0.0, finding.uncertainty
+    if spread:  # no digits that the measurement does not have
+        spread = float(f"{spread:.2g}")
+        value = round(value, 1 - floor(log10(spread)))
+    elif spread is None and known is not None:
         spread = known.uncertainty
+    number = language.number(value)
     text = f"{number} ± {language.number(spread)}" if spread else number
     return f"{text} {known.unit}" if known and known.unit else text
 

@@ -202,6 +202,14 @@ def test_a_label_without_known_mixups_is_not_called_safe():
             "Ridge 1: not smooth (sure)",
         ),
         (Finding(character="length", value=142.25), "Length: 142.25 ± 2 mm (sure)"),
+        (
+            Finding(character="length", value=142.2517, uncertainty=1.934),
+            "Length: 142.3 ± 1.9 mm (sure)",
+        ),
+        (
+            Finding(character="length", value=142.2517, uncertainty=0.0),
+            "Length: 142.252 mm (sure)",
+        ),
         (Finding(character="length", value=9, uncertainty=0), "Length: 9 mm (sure)"),
         (
             Finding(character="length", unseen=True, look=Look.ABOVE),
