@@ -14,6 +14,7 @@ from idkey.errors import IdKeyError
 from idkey.model.case import Care, Case, Specimen
 from idkey.model.key import Key
 from idkey.report.dwc_rows import ArchivedCase
+from idkey.report.notes import PictureNote
 from idkey.report.rationale import rationale
 from idkey.report.reasons import Rationale
 from idkey.store.book import Store
@@ -120,10 +121,22 @@ def _archived(store: Store, key_of: KeyOf, case_id: str) -> ArchivedCase:
     issued = {paper.revision for paper in rationales_of(store, case_id)}
     earlier = (recorded(store, key_of, case_id, n) for n in sorted(issued - {newest}))
     return ArchivedCase(
-        current=one.rationale(),
+        current=_pictured(one),
         earlier=tuple(before.rationale() for before in earlier),
         papers=one.papers,
     )
+
+
+def _pictured(one: Recorded) -> Rationale:
+    """The rationale with every picture behind its findings, by digest alone."""
+    named = {
+        picture: one.key.character[finding.character].name
+        for finding in one.stored.case.findings
+        for picture in finding.pictures
+        if finding.character in one.key.character
+    }
+    notes = (PictureNote(id=name, caption=words, sha256=name) for name, words in named.items())
+    return replace(one.rationale(), pictures=tuple(notes))
 
 
 @lru_cache(maxsize=8)

@@ -1,5 +1,6 @@
 """Commands about the record book, on a real book with the sample case."""
 
+import csv
 import json
 import sqlite3
 import zipfile
@@ -148,6 +149,21 @@ def test_an_archive_holds_the_case_and_no_buyer(tmp_path: Path):
         texts = {name: archive.read(name).decode("utf-8") for name in archive.namelist()}
     assert "Emperor scorpion" in texts["occurrence.csv"]
     assert not any("buyer 12" in text for text in texts.values())
+
+
+@pytest.mark.usefixtures("book")
+def test_pictures_go_out_by_digest_alone(tmp_path: Path):
+    out, picture = tmp_path / "out.zip", "ab" * 32
+    with Store.open(data_folder() / BOOK) as store:
+        case = store.case(CASE).case
+        shown = replace(case.findings[0], pictures=(picture,))
+        store.save(case.observe(shown), None)
+
+    assert main(["records", "export-dwc", str(out), CASE]) == 0
+    with zipfile.ZipFile(out) as archive:
+        (row,) = csv.DictReader(archive.read("multimedia.csv").decode("utf-8").splitlines())
+    assert (row["hashFunction"], row["hashValue"]) == ("SHA-256", picture)
+    assert row["caption"] == "Telson colour"
 
 
 @pytest.mark.usefixtures("book")

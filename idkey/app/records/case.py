@@ -20,6 +20,7 @@ class Deed(StrEnum):
     WRITE = "write"
     LABEL = "label"
     PAPERS = "papers"
+    COPY = "copy"
     SALE = "sale"
     OPINION = "opinion"
     EXPORT = "export"
@@ -31,6 +32,7 @@ KEYS = {
     Deed.WRITE: "Alt+R",
     Deed.LABEL: "Alt+L",
     Deed.PAPERS: "Alt+P",
+    Deed.COPY: "Alt+T",
     Deed.SALE: "Alt+S",
     Deed.OPINION: "Alt+2",
     Deed.EXPORT: "Alt+E",
@@ -140,6 +142,7 @@ class RecordsCase(QFrame):
             Deed.WRITE: self.tr("Rationale again"),
             Deed.LABEL: self.tr("Shop label …"),
             Deed.PAPERS: self.tr("Papers …"),
+            Deed.COPY: self.tr("Copy as text"),
             Deed.SALE: self.tr("Attach sale …"),
             Deed.OPINION: self.tr("Second opinion …"),
             Deed.EXPORT: self.tr("Export …"),
@@ -151,6 +154,7 @@ class RecordsCase(QFrame):
             Deed.WRITE: self.tr("Write the rationale of this case again, as PDF and JSON"),
             Deed.LABEL: self.tr("Write the corrected shop labels of the selected cases as PDF"),
             Deed.PAPERS: self.tr("Note the permit fields of the animal, and see what is missing"),
+            Deed.COPY: self.tr("Copy the verdict as plain text, for the notes of a till"),
             Deed.OPINION: self.tr("Have the same animal determined again, blind"),
             Deed.EXPORT: self.tr("Write the selected cases as a Darwin Core Archive"),
             Deed.ERASE: self.tr("Take a buyer's reference out of the whole book"),

@@ -201,6 +201,7 @@ class CasesPage(QWidget):
             Deed.WRITE: self._write_again,
             Deed.LABEL: lambda _: asks.label(self._chosen),
             Deed.PAPERS: asks.papers,
+            Deed.COPY: lambda found: self.deeds.copy_text(found.stored.case.id),
             Deed.SALE: asks.sale,
             Deed.OPINION: asks.opinion,
             Deed.EXPORT: lambda _: asks.archive(self._chosen),

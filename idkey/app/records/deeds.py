@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtGui import QGuiApplication
 
 from idkey.app.parts.jobs import Job, Jobs
 from idkey.app.records.label_choice import LabelChoice
@@ -53,7 +54,7 @@ class RecordsDeeds(QObject):
         self.folder = data_folder() / "rationales"
         self.owner = self.tr("not stated")
         self.busy = False
-        self._begun = ("", "")
+        self._begun, self._copied = ("", ""), ""
         self._shelf, self._language, self._jobs = shelf, language, jobs
 
     def write_again(self, case_id: str) -> None:
@@ -64,6 +65,16 @@ class RecordsDeeds(QObject):
         def work() -> str:  # on a pool thread
             filed = self._shelf.write_again(case_id, folder, code)
             return said.format(pdf=filed.pdf.name, data=filed.data.name, folder=folder)
+
+        self._start(work)
+
+    def copy_text(self, case_id: str) -> None:
+        """Put the verdict as plain text on the clipboard."""
+        said = self.tr("The text is on the clipboard; paste it where you need it.")
+
+        def work() -> str:  # on a pool thread
+            self._copied = self._shelf.text(case_id, self._language)
+            return said
 
         self._start(work)
 
@@ -167,6 +178,9 @@ class RecordsDeeds(QObject):
 
     @Slot(object)
     def _on_succeeded(self, said: str) -> None:
+        copied, self._copied = self._copied, ""
+        if copied:
+            QGuiApplication.clipboard().setText(copied)
         self.done.emit(said)
         begun, self._begun = self._begun, ("", "")
         if all(begun):

@@ -13,9 +13,11 @@ from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.model.taxon import Permit
 from idkey.report.label_stock import STOCKS
+from idkey.report.language import Language
 from idkey.report.permit_words import permit_needed
 from idkey.report.recorded import Recorded, archived, recorded
 from idkey.report.shop_label import ShopLabel, shop_label
+from idkey.report.text import verdict_text
 from idkey.store.book import Store
 from idkey.store.difference import Difference, differences
 from idkey.store.intake import Intake, intake_of, papers_of
@@ -33,6 +35,9 @@ from idkey.store.rationales import rationales_of
 from idkey.store.record import Papers, Revision, Sale, StoredCase
 from idkey.store.reruns import cases_per_key
 from idkey.store.tallies import DECIDED
+
+PICTURES = "pictures"
+"""Folder of the kept pictures, beside that of the rationales."""
 
 NEWEST = 12
 """Revisions of a case that are told in full."""
@@ -209,8 +214,16 @@ class Shelf:
                 sale=sales[-1] if sales else None,
                 folder=folder,
                 language=language,
+                pictures=folder.parent / PICTURES,
             ),
         )
+
+    def text(self, case_id: str, language: Language) -> str:
+        """The verdict as plain text, to be pasted into the notes of a till."""
+        one = self.recorded(case_id)
+        number = language.say("revision {n}", n=one.stored.revision.number)
+        stamp = f"{language.say('Case')} {case_id}, {number}"
+        return f"{verdict_text(one.key, one.assessment, language=language)}\n\n{stamp}"
 
     def begin_opinion(self, case_id: str, initials: str) -> str:
         """Begin a blind determination of the same animal; the id of its case."""

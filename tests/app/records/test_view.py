@@ -321,3 +321,14 @@ def test_the_sample_says_that_it_counts_nowhere(view: RecordsView, store: Store,
 
     assert "no rate and no starting rate counts it" in view.cases.case.page.toPlainText()
     assert "The sample case and second opinions are not counted" in view.rates._explanation()
+
+
+def test_the_verdict_is_copied_as_text_for_the_till(view: RecordsView, qtbot: QtBot):
+    view.cases.case.actions_more[Deed.COPY].trigger()
+    settle(view, qtbot)
+
+    text = QApplication.clipboard().text()
+    assert text.startswith("LABEL CONTRADICTED: Heterometrus")
+    assert text.endswith("Case case-3, revision 1")
+    assert max(map(len, text.splitlines())) <= 78
+    assert "clipboard" in view.cases.case.said.text()
