@@ -1,18 +1,31 @@
-"""A picture of every screen, light and dark, for people to look at."""
+"""A picture of every screen, light and dark, for people to look at; the manual shows them too."""
 
+import os
+import shutil
 from collections.abc import Callable, Iterator
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
+from PIL import Image, ImageChops, ImageStat
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
 from idkey.app.parts.colours import DARK, LIGHT
 from idkey.app.parts.page import Page
 from idkey.app.parts.theme import Scheme
-from tests.stories.conftest import CTRL, KEY, Keeper
+from tests.stories.conftest import CTRL, KEY, PICTURES, Keeper
 
 pytestmark = pytest.mark.slow
+
+MANUAL = Path(__file__).parents[2] / "docs" / "pictures"
+"""The pictures of the manual; ``IDKEY_PICTURES=write`` lets the test run renew them."""
+
+ALIKE = 3.0
+"""Mean difference in brightness, of 255, up to which a picture of the manual still holds: a date
+may differ, a moved pane may not."""
+
+PLACES = ("records", "drill", "workshop", "library")
 
 
 def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
@@ -49,6 +62,10 @@ def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
     assert dialog is not None
     yield "rationale", keeper.keeps("rationale", dialog)
     dialog.close()
+    for place in PLACES:
+        keeper.program.window.commands.run(place)
+        keeper.qtbot.wait(300)  # the place reads its book and its keys behind the first picture
+        yield place, keeper.keeps(place)
 
 
 @pytest.mark.parametrize("scheme", [Scheme.LIGHT, Scheme.DARK], ids=["light", "dark"])
@@ -62,7 +79,7 @@ def test_every_screen_shows_something_of_its_own_in_its_colours(
     keeper.start.theme.choose(Scheme.SYSTEM, 100)
 
     ground = (DARK if scheme is Scheme.DARK else LIGHT).ground.lower()
-    assert len(seen) == 11
+    assert len(seen) == 11 + len(PLACES)
     assert all(one != other for one, other in pairwise(seen.values()))
     assert {image.pixelColor(70, 400).name() for n, image in seen.items() if n != "rationale"} == {
         ground
