@@ -275,4 +275,4 @@ def _opened(folder: Path) -> Key:
         key = mendable_key(folder)
         if key is None:
             raise
-        return key
+        return replace(key, scores=tuple(sorted(key.scores, key=lambda score: score.taxon)))

@@ -150,3 +150,12 @@ def test_a_changed_value_from_a_spreadsheet_has_no_source_of_its_own(key: Key):
 
     (score,) = pasted(key, "9999", block, block).cells[taxon, numeric.id]
     assert score.sources == ()
+
+
+def test_scores_out_of_order_are_exchanged_all_the_same(key: Key):
+    cell = ("alpha", "tail")
+    mixed = replace(key, scores=tuple(reversed(key.scores)))
+    after = with_cells(mixed, typed(mixed, cell, "rope").cells)
+
+    assert canonical(after).scores == with_cells(key, typed(key, cell, "rope").cells).scores
+    assert replace(after).cells == after.cells, "what was carried on is what it works out"

@@ -243,7 +243,7 @@ def test_a_key_whose_parts_do_not_fit_is_opened_mended_and_keeps_its_comments(
 def test_a_key_that_cannot_be_understood_is_refused(workshop: WorkshopState, own: Path):
     (own / "characters.yaml").write_text("characters: [", "utf-8")
 
-    with pytest.raises(IdKeyError, match="characters.yaml"):
+    with pytest.raises(IdKeyError, match=r"characters\.yaml"):
         workshop.open(own)
     assert workshop.editing is None
 
