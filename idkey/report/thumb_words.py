@@ -65,10 +65,13 @@ def _sentences(key: Key, found: Leaning, verdict: Verdict, language: Language) -
 def _otherwise(found: Leaning, verdict: Verdict, language: Language) -> str:
     """The verdict without the rules; its kind only where that changes."""
     bare = found.without
-    name, level = written_name(bare, language), level_words(bare.level, language)
-    if bare.kind is verdict.kind:
-        return f"{name} ({level})"
-    return f"{language.quote(verdict_title(bare.kind, language))}, {name} ({level})"
+    kind = (
+        language.quote(verdict_title(bare.kind, language)) if bare.kind is not verdict.kind else ""
+    )
+    if kind and not bare.name.certain:
+        return kind
+    name = f"{written_name(bare, language)} ({level_words(bare.level, language)})"
+    return f"{kind}, {name}" if kind else name
 
 
 def _failure(key: Key, failure: Failure, verdict: Verdict, language: Language) -> str:

@@ -32,7 +32,7 @@ def test_the_warning_names_the_rule_what_breaks_it_and_what_to_look_at(now: Asse
     first, second, third = words.thumb_words(KEY, leant(now), now.verdict)
 
     assert first == (
-        "Rests on a rule of thumb: Ridge 0. Without it: “Open”, not identified (not decided). "
+        "Rests on a rule of thumb: Ridge 0. Without it: “Open”. "
         "Common practice, no published source for the rule."
     )
     assert second == "Ridge 0: in this key Porta lata can show the same; 4 of 4 taxa are scored."
@@ -75,7 +75,7 @@ def test_a_rule_that_holds_in_the_key_is_not_said_to_be_proved(now: Assessment):
 def test_the_same_in_german(now: Assessment):
     said = words.thumb_words(KEY, leant(now), now.verdict, DE)
 
-    assert said[0].startswith("Beruht auf einer Faustregel: Ridge 0. Ohne sie: „Offen“, nicht")
+    assert said[0].startswith("Beruht auf einer Faustregel: Ridge 0. Ohne sie: „Offen“. Gängige")
     assert said[-1] == "Stattdessen ansehen: Length; Ridge 11."
 
 
