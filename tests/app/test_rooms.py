@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QToolButton
 
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.desk import Desk
@@ -113,3 +114,25 @@ def test_a_second_opinion_comes_to_the_bench_with_the_label_alone_and_the_first_
     assert state.session.case.by == "MT"
     assert case.id not in state.session.open
     qtbot.waitUntil(lambda: not records.busy, timeout=20_000)
+
+
+def test_the_rail_marks_the_place_in_front_and_a_press_on_it_stays(window: Window, qtbot):
+    def marked() -> list[str]:
+        return [
+            way.objectName() for way in window.rail.findChildren(QToolButton) if way.isChecked()
+        ]
+
+    seen = [marked()]
+    for place in ("records", "drill", "workshop", "library", "library", "bench"):
+        qtbot.mouseClick(window.rail.findChild(QToolButton, place), Qt.MouseButton.LeftButton)
+        seen.append(marked())
+
+    assert seen == [
+        ["bench"],
+        ["records"],
+        ["drill"],
+        ["workshop"],
+        ["library"],
+        ["library"],
+        ["bench"],
+    ]

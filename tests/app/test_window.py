@@ -200,7 +200,7 @@ def test_an_unexpected_error_is_told_by_a_code_and_logged_whole(caplog):
 
 def test_a_rationale_needs_a_signature(window: Window, state: BenchState, qtbot):
     state.put_on_bench(replace(sample_case(state.session.key), by=""))
-    window.open_rationale()
+    window.writing.open()
     dialog = window.findChild(RationaleDialog)
     unsigned = dialog.write.isEnabled()
     qtbot.keyClicks(dialog.initials, "mk")
@@ -218,7 +218,7 @@ def test_a_rationale_that_cannot_be_written_says_where_and_what_to_do(
 ):
     (tmp_path / "rationales").write_text("a file, no folder")
     state.put_on_bench(sample_case(state.session.key))
-    window.open_rationale()
+    window.writing.open()
     dialog = window.findChild(RationaleDialog)
     dialog.write.click()
     qtbot.waitUntil(lambda: "Choose another folder" in dialog.said.text(), timeout=20_000)

@@ -178,7 +178,8 @@ class Rail(QFrame):
         column.addWidget(head)
         column.addWidget(self._new)
         column.addWidget(self.list, 1)
-        for place in self._places():
+        self._ways = self._places()
+        for place in self._ways:
             column.addWidget(place)
         column.addWidget(self._find)
         column.addWidget(self.menu)
@@ -188,6 +189,15 @@ class Rail(QFrame):
     def show_tray(self, rows: tuple[TrayRow, ...]) -> None:
         """Show the open cases."""
         self.rows.replace(rows)
+
+    def show_place(self, place: str) -> None:
+        """Mark the way to the place that is in front.
+
+        Args:
+            place: Its command.
+        """
+        for way in self._ways:
+            way.setChecked(way.objectName() == place)
 
     def _tool(self, sign: str, name: str, key: str, command: str) -> QToolButton:
         made = QToolButton()
@@ -215,6 +225,7 @@ class Rail(QFrame):
             made.setFont(self._fitting(word))
             made.setStyleSheet("padding: 0px")
             made.setFixedHeight(self._desk.theme.px(28))
+            made.setCheckable(True)
             found.append(made)
         return tuple(found)
 
@@ -238,7 +249,10 @@ class Rail(QFrame):
 
     @Slot()
     def _on_tool_clicked(self) -> None:
-        command = self.sender().objectName()
+        tool = self.sender()
+        command = tool.objectName()
+        if tool in self._ways:  # it shows where one is, not that it was pressed
+            tool.setChecked(not tool.isChecked())
         if command:
             self.wanted.emit(command)
         else:

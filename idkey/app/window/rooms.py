@@ -139,6 +139,14 @@ class Rooms(QStackedWidget):
         return session.undoable, session.redoable
 
     @property
+    def place(self) -> str:
+        """The place in front, as the command that leads there."""
+        here = self.currentWidget()
+        places_ = {"records": self.records, "drill": self.drill, "workshop": self.workshop}
+        found = next((name for name, view in places_.items() if view and view is here), "")
+        return found or ("bench" if here is self.bench else "library")
+
+    @property
     def _in_front(self) -> BenchState | WorkshopState:
         here = self.workshop is not None and self.currentWidget() is self.workshop
         return self._workshop if here else self._state

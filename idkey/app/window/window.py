@@ -1,21 +1,17 @@
 """The window: a rail of cases, the bench, the palette, and what concerns all of it."""
 
-from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QInputDialog, QVBoxLayout, QWidget
 
-from idkey.app.bench.rationale_dialog import RationaleDialog
 from idkey.app.bench.session import Mode, Session
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
 from idkey.app.drill.state import DrillState
 from idkey.app.library.state import LibraryState
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.filing import Filed, Order, file_rationale
-from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
 from idkey.app.window.actions import Actions, Slots
@@ -24,6 +20,7 @@ from idkey.app.window.look import look_slots
 from idkey.app.window.palette import Entry, Palette
 from idkey.app.window.rail import Rail, tray_rows
 from idkey.app.window.rooms import Rooms
+from idkey.app.window.writing import Writing
 from idkey.app.workshop.state import WorkshopState
 from idkey.engine.sample import SAMPLE_KEY, sample_case
 
@@ -62,9 +59,7 @@ class Window(QWidget):
         self.setProperty("pane", "ground")
         self._state = state
         self._desk = desk
-        self._rationales = rationales
-        self._jobs = Jobs(threads=1, parent=self)
-        self._dialog: RationaleDialog | None = None
+        self.writing = Writing(state, desk, folder=rationales, over=self)
         self.rail = Rail(desk)
         self.bench = BenchView(state, desk)
         data = rationales.parent
@@ -81,26 +76,32 @@ class Window(QWidget):
     def close_work(self) -> None:
         """Let go of work under way."""
         self.rooms.close_work()
-        self._jobs.wait(10_000)
+        self.writing.wait()
 
     @Slot(object)
     def show_session(self, session: Session) -> None:
         """Show the tray, and what may be done now."""
         self.rail.show_tray(tray_rows(self._state.tray(), session.case.id))
-        several = len(session.open) > 1
-        for command in ("next_case", "previous_case"):
-            self.commands[command].setEnabled(several)
+        several, named = len(session.open) > 1, bool(session.case.claim.text)
         self._allow_steps()
-        self.commands["rationale"].setEnabled(not session.thinking)
-        self.commands["couplets"].setEnabled(bool(session.key.couplets))
-        self.commands["plates"].setEnabled(bool(session.key.body_plan))
-        named = bool(session.case.claim.text)
-        for command in ("mixups", "copy_claim"):
-            self.commands[command].setEnabled(named)
+        self._allow(
+            next_case=several,
+            previous_case=several,
+            rationale=not session.thinking,
+            couplets=bool(session.key.couplets),
+            plates=bool(session.key.body_plan),
+            mixups=named,
+            copy_claim=named,
+        )
 
     @Slot()
     def _allow_steps(self) -> None:
-        for command, there in zip(("undo", "redo"), self.rooms.steps, strict=True):
+        self.rail.show_place(self.rooms.place)
+        undo, redo = self.rooms.steps
+        self._allow(undo=undo, redo=redo)
+
+    def _allow(self, **commands: bool) -> None:
+        for command, there in commands.items():
             self.commands[command].setEnabled(there)
 
     def focus_first(self) -> None:
@@ -118,30 +119,34 @@ class Window(QWidget):
 
     def _slots(self) -> Slots:
         state, bench = self._state, self.bench
-        return self.rooms.slots() | look_slots(self._desk.theme) | {
-            "new_case": self._new_case,
-            "sample": self._sample,
-            "next_case": state.next_case,
-            "previous_case": lambda: state.next_case(-1),
-            "copy_claim": self._ask_how_many,
-            "leave_case": state.leave_case,
-            "rationale": self.open_rationale,
-            "quit": self.ended.emit,
-            "label": bench.claim.focus_label,
-            "unlabelled": bench.look_at_animal,
-            "reasons": bench.middle.open_reasons,
-            "mixups": bench.middle.open_note,
-            "next_area": lambda: bench.next_area(1),
-            "previous_area": lambda: bench.next_area(-1),
-            "couplets": self._change_mode,
-            "compare": bench.lineup.compare,
-            "search": bench.middle.open_questions,
-            "palette": self._open_palette,
-            "menu": self._open_menu,
-            "english": lambda: self.language_wanted.emit("en"),
-            "german": lambda: self.language_wanted.emit("de"),
-            "full_screen": self._full_screen,
-        }
+        return (
+            self.rooms.slots()
+            | look_slots(self._desk.theme)
+            | {
+                "new_case": self._new_case,
+                "sample": self._sample,
+                "next_case": state.next_case,
+                "previous_case": lambda: state.next_case(-1),
+                "copy_claim": self._ask_how_many,
+                "leave_case": state.leave_case,
+                "rationale": self.writing.open,
+                "quit": self.ended.emit,
+                "label": bench.claim.focus_label,
+                "unlabelled": bench.look_at_animal,
+                "reasons": bench.middle.open_reasons,
+                "mixups": bench.middle.open_note,
+                "next_area": lambda: bench.next_area(1),
+                "previous_area": lambda: bench.next_area(-1),
+                "couplets": self._change_mode,
+                "compare": bench.lineup.compare,
+                "search": bench.middle.open_questions,
+                "palette": self._open_palette,
+                "menu": self._open_menu,
+                "english": lambda: self.language_wanted.emit("en"),
+                "german": lambda: self.language_wanted.emit("de"),
+                "full_screen": self._full_screen,
+            }
+        )
 
     def _lay_out(self) -> None:
         side = QVBoxLayout()
@@ -205,48 +210,6 @@ class Window(QWidget):
         dialog.setIntRange(1, MOST_ANIMALS)
         dialog.intValueSelected.connect(self._state.copy_claim)
         dialog.open()
-
-    @Slot()
-    def open_rationale(self) -> None:
-        """Ask for sale and signature, and have the rationale written."""
-        session = self._state.session
-        dialog = RationaleDialog(session, self._desk, folder=self._rationales, parent=self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.signed.connect(self._on_dialog_signed)
-        dialog.destroyed.connect(self._on_dialog_destroyed)
-        self._dialog = dialog
-        dialog.open()
-        dialog.number.setFocus()
-
-    @Slot(str, object)
-    def _on_dialog_signed(self, initials: str, order: Order) -> None:
-        self._state.sign(initials)
-        store = self._state.keeper.store
-        order = replace(order, pictures=self._rationales.parent / "pictures")
-
-        def work(tick: Tick) -> object:  # on a pool thread
-            tick(0, 1)
-            return file_rationale(store, order)
-
-        self._state.keeper.flush()
-        job = Job(work)
-        job.succeeded.connect(self._on_filed)
-        job.failed.connect(self._on_filing_failed)
-        self._jobs.start(job)
-
-    @Slot(object)
-    def _on_filed(self, filed: Filed) -> None:
-        if self._dialog is not None:
-            self._dialog.show_filed(filed)
-
-    @Slot(object)
-    def _on_filing_failed(self, error: Exception) -> None:
-        if self._dialog is not None:
-            self._dialog.show_message(message_for(error))
-
-    @Slot()
-    def _on_dialog_destroyed(self) -> None:
-        self._dialog = None
 
     @Slot()
     def _open_menu(self) -> None:
