@@ -17,6 +17,7 @@ from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.audit_delegate import AuditDelegate
 from idkey.app.workshop.audit_rows import AuditRow, Sort, Weight, audit_rows, counted, sort_title
 from idkey.app.workshop.audit_words import audit_counts
@@ -55,7 +56,7 @@ class AuditPage(QWidget):
         self.place = _plain_label(rank="soft")
         self.mend = _plain_label()
         self.go = KeyButton(self.tr("Go there"), "Enter", desk.theme, "main")
-        self.detail = self._made_detail()
+        self.detail = scrolled(self._made_detail())
         self._lay_out()
         self.sort.currentIndexChanged.connect(self._on_filtered)
         self.words.textChanged.connect(self._on_filtered)

@@ -3,13 +3,14 @@
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, QUrl, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
-from idkey.app.parts.columns import filled, scrolled
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.build_options import BuildOptions
@@ -19,6 +20,12 @@ from idkey.app.workshop.couplet_preview import preview_html
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.state import WorkshopState
 from idkey.report.printed_key import Layout
+
+NARROW = 640
+"""Width in pixels at 100 % below which the result stands below the options."""
+
+LEAST_PREVIEW = 260
+"""Least height of the built couplets, in pixels at 100 %."""
 
 
 class BuildPage(QWidget):
@@ -45,6 +52,7 @@ class BuildPage(QWidget):
         self.preview.setFrameShape(QFrame.Shape.NoFrame)
         self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
         self._found = QWidget()
+        self._sides = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()
         self.options.build.clicked.connect(self._on_build_clicked)
         self.options.stop.clicked.connect(self._on_stop_clicked)
@@ -119,16 +127,29 @@ class BuildPage(QWidget):
         found.addLayout(head)
         found.addWidget(self.preview, 1)
         self._found.setProperty("pane", "clear")
+        self.preview.setMinimumHeight(self._desk.theme.px(LEAST_PREVIEW))
         left = QVBoxLayout()
         left.addWidget(self.options)
         left.addStretch(1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(4, 4, 4, 4)
-        row.setSpacing(14)
-        row.addWidget(scrolled(filled(left)), 2)
         right = QVBoxLayout()
         right.addWidget(self._found, 1)
-        row.addLayout(right, 3)
+        right.addStretch(0)
+        self._sides.setContentsMargins(4, 0, 8, 0)
+        self._sides.setSpacing(14)
+        self._sides.addLayout(left, 2)
+        self._sides.addLayout(right, 3)
+        page = QWidget()
+        page.setLayout(self._sides)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 4, 0, 4)
+        column.addWidget(scrolled(page))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the result below the options where they would not fit beside each other."""
+        super().resizeEvent(event)
+        narrow = event.size().width() < self._desk.theme.px(NARROW)
+        way = QBoxLayout.Direction
+        self._sides.setDirection(way.TopToBottom if narrow else way.LeftToRight)
 
     @Slot()
     def _on_build_clicked(self) -> None:

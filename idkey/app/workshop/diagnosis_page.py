@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
@@ -74,6 +75,8 @@ class DiagnosisPage(QWidget):
         self.list = QListView()
         self.list.setModel(self.rows)
         self.list.setUniformItemSizes(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setAccessibleName(self.tr("Taxa"))
         airy(self.list, desk.theme)
         self.margin = Segments(
@@ -174,15 +177,13 @@ class DiagnosisPage(QWidget):
         return self.tr("All as HTML …") if form is Form.HTML else self.tr("All as text …")
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
-        head.setSpacing(10)
-        head.addWidget(caption(self.tr("Characters against each rival"), "soft", wraps=False))
-        head.addWidget(self.margin)
-        head.addWidget(self.described)
-        head.addStretch(1)
+        head = FlowRow(10)
+        head.add(caption(self.tr("Characters per rival"), "soft", wraps=False))
+        for part in (self.margin, self.described):
+            head.add(part)
         for pressed in (self.copy, *self.saves.values()):
             pressed.setAutoDefault(True)  # Enter presses it, outside a dialog too
-            head.addWidget(pressed)
+            head.add(pressed)
         left = QVBoxLayout()
         left.setSpacing(6)
         left.addWidget(self.words)
@@ -199,7 +200,7 @@ class DiagnosisPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(8)
-        column.addLayout(head)
+        column.addWidget(head)
         column.addLayout(body, 1)
         column.addWidget(self.said)
 

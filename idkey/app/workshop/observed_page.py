@@ -188,7 +188,9 @@ class ObservedPage(QWidget):
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(10)
         column.addWidget(self.said)
-        column.addWidget(scrolled(self._body), 1)
+        pane = scrolled(self._body)
+        pane.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)  # large text
+        column.addWidget(pane, 1)
         column.addWidget(caption(note.format(warm=WARM_UP, n=ENOUGH), "small"))
         column.addLayout(foot)
 

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
     QFrame,
-    QHBoxLayout,
     QPushButton,
     QTextBrowser,
     QVBoxLayout,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 from idkey import places
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.segments import Segments
@@ -191,16 +191,14 @@ class PrintPage(QWidget):
         }[form]
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
-        head.setSpacing(10)
-        head.addWidget(self.layout_choice)
-        head.addWidget(self.figures)
-        head.addStretch(1)
+        head = FlowRow(10)
+        for part in (self.layout_choice, self.figures):
+            head.add(part)
         for form, save in self.saves.items():
             save.setAutoDefault(True)  # Enter presses it, outside a dialog too
             save.setProperty("form", form.value)
             save.clicked.connect(self._on_save_clicked)
-            head.addWidget(save)
+            head.add(save)
         card = QFrame()
         card.setProperty("pane", "card")
         inner = QVBoxLayout(card)
@@ -209,7 +207,7 @@ class PrintPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(8)
-        column.addLayout(head)
+        column.addWidget(head)
         column.addWidget(card, 1)
         column.addWidget(self.said)
 
