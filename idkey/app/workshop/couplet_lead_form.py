@@ -140,12 +140,12 @@ class LeadForm(Form):
         self.add({"remark": fields.prose(self.tr("Remark: what cannot be told apart, a caution"))})
         self.edited.connect(self._on_edited)
 
-    def show_lead(self, key: Key, lead: Lead, couplet: str, *, number: int) -> None:
-        """Show a lead of a couplet."""
+    def show_lead(self, key: Key, lead: Lead, couplet: str, *, owner: str) -> None:
+        """Show a lead of a couplet; `owner` tells leads apart."""
         self._lead = lead
         self.sees.offer(key.characters)
         self.goal.offer_key(key, but=couplet)
-        self.show_entry(written(lead), f"{couplet}/{number}")
+        self.show_entry(written(lead), owner)
 
     def say_facts(self, key: Key, fact: LeadFact | None) -> None:
         """Say whether the matrix agrees with the lead."""

@@ -10,14 +10,11 @@ from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.couplet_bar import CoupletBar, View
+from idkey.app.workshop.couplet_deeds import deed_words, done
 from idkey.app.workshop.couplet_edit import (
     led_to,
-    moved_lead,
-    renumbered,
-    split_below,
     taxa_below,
     with_lead,
-    with_more,
     without_couplet,
     without_lead,
 )
@@ -53,6 +50,7 @@ class CoupletPage(QWidget):
         super().__init__()
         self.state, self.desk = state, desk
         self.chosen: LeadPlace | None = None
+        self._key: Key | None = None
         self._facts: tuple[Key | None, CoupletFacts] = (None, CoupletFacts())
         fields = Fields(state, desk)
         self.bar = CoupletBar(desk)
@@ -75,9 +73,9 @@ class CoupletPage(QWidget):
 
     @property
     def key(self) -> Key:
-        """The key as it is now."""
-        assert self.state.editing is not None
-        return self.state.editing.key
+        """The key as it is now; when it was put away, as it was."""
+        assert self._key is not None
+        return self._key
 
     @property
     def couplet(self) -> Couplet | None:
@@ -97,7 +95,7 @@ class CoupletPage(QWidget):
         """Show the couplets of the key on the table."""
         if editing is None:
             return
-        key = editing.key
+        key = self._key = editing.key
         self._keep_chosen(key)
         problems = problems_of(editing, EntryKind.COUPLET)
         if key is not self._facts[0]:
@@ -110,7 +108,8 @@ class CoupletPage(QWidget):
         one, lead = self.couplet, self.lead
         if one is None or self.chosen is None:
             return
-        self.head.show_entry(one, one.id)
+        owner = f"{editing.folder}/couplets/{one.id}"
+        self.head.show_entry(one, owner)
         own = problems.get(one.id, {})
         self.head.show_problems({p: w for p, w in own.items() if not p.startswith("leads.")})
         self.form.setVisible(lead is not None)
@@ -118,7 +117,7 @@ class CoupletPage(QWidget):
         if lead is not None:
             number = self.chosen[1]
             start = f"leads.{number}."
-            self.form.show_lead(key, lead, one.id, number=number)
+            self.form.show_lead(key, lead, one.id, owner=f"{owner}/{number}")
             self.form.say_facts(key, facts.leads.get(self.chosen))
             inside = {p.removeprefix(start): w for p, w in own.items() if p.startswith(start)}
             self.form.say_problems(inside)
@@ -249,37 +248,15 @@ class CoupletPage(QWidget):
     @Slot(str)
     def _on_bar_asked(self, what: str) -> None:
         self.flush()
-        couplets, title = self.key.couplets, self._title()
-        name, number = self.chosen or ("", -1)
-        new = self.tr("What the animal shows")
-        if what == "start":
-            lead = Lead(statement=new, taxa=tuple(taxon.id for taxon in self.key.taxa))
-            first = Couplet(id="1", leads=(lead, lead))
-            self.change((first,), self.tr("First couplet"))
-        elif what == "lead" and (one := self.couplet) is not None:
-            last = one.leads[-1]
-            more = with_more(couplets, name, Lead(statement=new, to=last.to, taxa=last.taxa))
-            self.chosen = (name, len(one.leads))
-            self.change(more, self.tr("New lead in {what}").format(what=name))
-        elif what == "below" and number >= 0:
-            words = self.tr("New couplet below {what}").format(what=title)
-            self.change(split_below(couplets, name, number, words=new), words)
-            lead_now = self.lead
-            self.choose(lead_now.to if lead_now else name, 0)
-        elif what in ("up", "down") and number >= 0:
-            steps = -1 if what == "up" else 1
-            there = min(max(number + steps, 0), len(self.key.couplet[name].leads) - 1)
-            self.chosen = (name, there)
-            words = self.tr("Place of {what}").format(what=title)
-            self.change(moved_lead(couplets, name, number, there=there), words)
-        elif what == "number":
-            place = next((n for n, one in enumerate(couplets) if one.id == name), 0)
-            self.chosen = (str(place + 1), number)
-            self.change(renumbered(couplets), self.tr("Couplets numbered anew"))
+        if what == "fit":
+            self.graph.fit()
         elif what == "remove":
             self.remove()
-        elif what == "fit":
-            self.graph.fit()
+        else:
+            title = self._title() if self.chosen else ""
+            new = self.tr("What the animal shows")
+            couplets, self.chosen = done(self.key, what, self.chosen, words=new)
+            self.change(couplets, deed_words(what, title))
 
     @Slot(object)
     def _on_view_chosen(self, view: View) -> None:

@@ -170,7 +170,6 @@ class SeesField(Field):
 
     def belong_to(self, owner: str) -> None:
         """Show another entry."""
-        self.flush()
         self._built = None
 
     def flush(self) -> None:
@@ -193,6 +192,7 @@ class SeesField(Field):
 
     def _build(self, built: tuple[tuple[str, Character | None], ...]) -> None:
         for old in self.rows:
+            old.blockSignals(True)  # what was typed in it belongs to another entry
             old.hide()
             old.deleteLater()
         rows = []

@@ -4,16 +4,16 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.forms_field import Field
 
-SIDE_BY_SIDE = 430
-"""Width from which short fields stand side by side, in pixels at 100 % text."""
+NARROWEST = 165
+"""Width below which a field gets no column of its own, in pixels at 100 % text."""
 
 
 def value_at(entry: Any, path: str) -> Any:
@@ -31,7 +31,7 @@ def with_value(entry: Any, path: str, value: Any) -> Any:
 
 
 class Abreast(QWidget):
-    """Fields side by side, or below each other where there is no room.
+    """Fields in as many columns as there is room for.
 
     Args:
         fields: The fields.
@@ -41,18 +41,41 @@ class Abreast(QWidget):
     def __init__(self, fields: Iterable[QWidget], theme: Theme) -> None:
         super().__init__()
         self._theme = theme
-        self._box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._box.setContentsMargins(0, 0, 0, 0)
-        self._box.setSpacing(theme.px(10))
-        for field in fields:
-            self._box.addWidget(field, 1, Qt.AlignmentFlag.AlignTop)
+        self._fields = tuple(fields)
+        self._placed: object = None
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(theme.px(10))
+        self._grid.setVerticalSpacing(theme.px(9))
+        for field in self._fields:
+            field.setParent(self)
+            field.installEventFilter(self)
+        self._place()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Turn where there is no room."""
-        wide = self.width() >= self._theme.px(SIDE_BY_SIDE)
-        way = QBoxLayout.Direction
-        self._box.setDirection(way.LeftToRight if wide else way.TopToBottom)
+        """Fewer columns where there is no room."""
+        self._place()
         super().resizeEvent(event)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Close the gap where a field is hidden."""
+        if event.type() in (QEvent.Type.ShowToParent, QEvent.Type.HideToParent):
+            self._place()
+        return False
+
+    def _place(self) -> None:
+        shown = [field for field in self._fields if not field.isHidden()]
+        most = min(max(self.width() // self._theme.px(NARROWEST), 1), max(len(shown), 1))
+        rows = -(-len(shown) // most)
+        columns = -(-len(shown) // max(rows, 1))
+        if (shown, columns) == self._placed:
+            return
+        self._placed = (shown, columns)
+        for column in range(len(self._fields)):
+            self._grid.setColumnStretch(column, int(column < columns))
+        for place, field in enumerate(shown):
+            row, column = divmod(place, columns)
+            self._grid.addWidget(field, row, column, Qt.AlignmentFlag.AlignTop)
 
 
 class Form(QWidget):

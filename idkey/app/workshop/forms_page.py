@@ -52,6 +52,7 @@ class EntryPage(QWidget):
         super().__init__()
         self.state, self.desk, self.kind = state, desk, kind
         self._current = ""
+        self._key: Key | None = None
         self.list = EntryList(name, desk, ordered=kind in ORDERED)
         self.confirm = Confirm()
         self.form = Form(desk.theme)
@@ -107,9 +108,9 @@ class EntryPage(QWidget):
 
     @property
     def key(self) -> Key:
-        """The key as it is now."""
-        assert self.state.editing is not None
-        return self.state.editing.key
+        """The key as it is now; when it was put away, as it was."""
+        assert self._key is not None
+        return self._key
 
     @property
     def current(self) -> Entry | None:
@@ -152,6 +153,7 @@ class EntryPage(QWidget):
         """Show the entries of the key on the table."""
         if editing is None:
             return
+        self._key = editing.key
         found = entries(editing.key, self.kind)
         ids = [one.id for one in found]
         if self._current not in ids:
@@ -173,7 +175,7 @@ class EntryPage(QWidget):
         self.nothing.setVisible(one is None)
         if one is not None:
             self.shown(editing, one)
-            self.form.show_entry(one, one.id)
+            self.form.show_entry(one, f"{editing.folder}/{self.kind}/{one.id}")
             self.form.show_problems(problems.get(one.id, {}))
 
     def _place_before(self) -> int:

@@ -89,16 +89,22 @@ class TypedField(Field):
             self._suggestions.setStringList(found)
 
     def belong_to(self, owner: str) -> None:
-        """Show another entry; a text of it that could not be read comes back."""
-        self.flush()
+        """Show another entry; what was typed for the old one, and is no step yet, is kept for it.
+
+        Nothing becomes a step here: the entry shown may have changed for another reason.
+        """
+        if self._pause.isActive():
+            self._pause.stop()
+            self._unread.texts[self._place] = self.text
         self._owner, self._value = owner, _NOTHING
         kept = self._unread.texts.get(self._place)
-        if kept is not None:
-            self._write(kept)
-            self._try(kept)
-        else:
+        if kept is None:
             self._problems = ()
             self._write("")
+            return
+        self._write(kept)
+        if self._try(kept)[0]:
+            self._pause.start()
 
     def show_value(self, value: Any) -> None:
         """Show a value, unless it is what the text says already or something is being typed."""

@@ -59,7 +59,7 @@ class KeyPage(QWidget):
             taxa=len(key.taxa), characters=len(key.characters), scores=len(key.scores)
         )
         self.identity.setText(f"{key.id} · {text}")
-        self.form.show_entry(key, key.id)
+        self.form.show_entry(key, f"{editing.folder}/key")
         self.form.show_problems(head_problems(editing))
 
     def show_place(self, place: object) -> None:

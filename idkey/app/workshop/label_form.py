@@ -52,10 +52,10 @@ class LabelPage(EntryPage):
         """Preview, text, what it covers, what is sold under it, what decides, rates."""
         fields = Fields(self.state, self.desk)
         each = self.tr("One a line")
-        form.column.insertWidget(0, self._preview())
+        form.add({"text": fields.line(self.tr("The label as the trade writes it"))})
+        form.column.addWidget(self._preview())
         form.add(
             {
-                "text": fields.line(self.tr("The label as the trade writes it")),
                 "variants": fields.lines(self.tr("Other spellings and languages"), each),
             }
         )

@@ -55,7 +55,6 @@ class RatesField(Field):
 
     def belong_to(self, owner: str) -> None:
         """Show another label."""
-        self.form.flush()
         self._owner = owner
 
     def show_value(self, value: Any) -> None:

@@ -68,7 +68,7 @@ class StateForm(QFrame):
         if self._state is None or state.id != self._state.id:
             self.chooser.hide()
         self._character, self._state = character, state
-        self.form.show_entry(state, f"{character.id}/{state.id}")
+        self.form.show_entry(state, f"{self._folder}/states/{character.id}/{state.id}")
         if state.figure:
             text = self.tr("Picture: {file}").format(file=state.figure)
         elif self._usual():

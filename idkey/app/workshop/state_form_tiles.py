@@ -53,7 +53,6 @@ class StatesField(Field):
     def show_key(self, key: Key, folder: Path, character: Character) -> None:
         """Take the character whose states are shown, and where its pictures are."""
         if self._character is not None and character.id != self._character.id:
-            self.flush()
             self._current = ""
         self._key, self._folder, self._character = key, folder, character
         self.one.show_key(key, folder)

@@ -411,3 +411,19 @@ def test_each_page_is_told_the_places_it_can_show(table: Table):
 
     assert {"characters", "key"} <= shown
     assert "taxa" not in shown
+
+
+def test_what_is_being_typed_never_lands_in_another_entry(qtbot, table: Table, opened: Open):
+    page = opened(CharacterPage)
+    first, second = table.editing.key.characters[:2]
+    write(qtbot, typed(page, "how"), "Look twice.")
+
+    table.state.change(replace(table.editing.key, characters=(second,)), "From elsewhere")
+    page.flush()
+    assert table.editing.key.characters[0].how == second.how
+    table.state.undo()
+    page.list.choose(first.id)
+    page.flush()
+
+    assert table.editing.key.characters[0].how == "Look twice."
+    assert table.editing.key.characters[1].how == second.how
