@@ -4,6 +4,8 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from idkey import places
 from idkey.engine.audit import Weakness, audit
@@ -114,6 +116,27 @@ def test_what_couplets_cost_is_counted_alike_whoever_wrote_them():
     assert (hand.most_questions, hand.leaves, hand.bound) == (2, 4, 2.0)
     assert couplet_cost(matrix, built.couplets, share) == built.cost
     assert named_share(matrix, key.couplets, share) == pytest.approx(1.0)
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.lists(st.tuples(*[st.sampled_from("xyz")] * 4), min_size=2, max_size=9),
+    st.booleans(),
+    st.booleans(),
+)
+def test_a_built_key_costs_what_its_tree_costs_and_never_less_than_the_bound(rows, many, short):
+    characters = [states_character(f"c{n}", "xyz", effort=1.0 + n) for n in range(4)]
+    table = {f"t{n}": {f"c{m}": state for m, state in enumerate(r)} for n, r in enumerate(rows)}
+    matrix = compile_key(key_of(characters, table))
+    built = build(matrix, many_leads=many, short=short)
+    if not built.couplets:
+        return
+    told = couplet_cost(matrix, built.couplets, shares(matrix, None))
+
+    assert told.questions == pytest.approx(built.cost.questions)
+    assert told.effort == pytest.approx(built.cost.effort)
+    assert (told.most_questions, told.leaves) == (built.cost.most_questions, len(rows))
+    assert built.together or told.questions >= told.bound - 1e-9
 
 
 def test_a_part_that_some_taxa_lack_is_not_asked_before_they_are_gone():
