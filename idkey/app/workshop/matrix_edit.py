@@ -3,7 +3,7 @@
 import csv
 import io
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from idkey.formats.cell_text import CellError, cell_scores, cell_text
@@ -19,7 +19,9 @@ Cells = Mapping[Cell, tuple[Score, ...]]
 MOST_PASTED = 2**22
 """Signs that are read from a clipboard; a thousand taxa by a hundred characters fit."""
 
-_FEW = 50
+Place = tuple[str, int, int, int]
+"""Where a score stands: taxon, number of the character, sex, stage."""
+
 _SEXES = (None, Sex.MALE, Sex.FEMALE)
 _STAGES = (None, Stage.JUVENILE, Stage.ADULT)
 
@@ -81,38 +83,42 @@ def with_cells(key: Key, cells: Cells) -> Key:
     found = {cell: scores for cell, scores in cells.items() if key.cells.get(cell, ()) != scores}
     if not found:
         return key
-    after = replace(key, scores=_exchanged(key, found))
-    # What the key works out for itself when asked, carried on: of 100,000 cells few changed.
-    cells = {**key.cells, **found}
-    for cell in [cell for cell, scores in found.items() if not scores]:
-        del cells[cell]
-    vars(after)["cells"] = cells
-    return after
-
-
-def _exchanged(key: Key, found: Cells) -> tuple[Score, ...]:
-    """All scores of the key, those of some cells exchanged."""
     order = {character.id: n for n, character in enumerate(key.characters)}
 
-    def place(score: Score) -> tuple[str, int, int, int]:
+    def place(score: Score) -> Place:
         within = (_SEXES.index(score.sex), _STAGES.index(score.stage))
         return score.taxon, order.get(score.character, len(order)), *within
 
     new = sorted((score for scores in found.values() for score in scores), key=place)
-    taxa = {taxon for taxon, _ in found}
-    if len(taxa) <= _FEW:
-        scores = list(key.scores)
-        for taxon in taxa:  # its scores stand together, so the others need not be looked at
-            start = bisect_left(scores, taxon, key=_taxon)
-            end = bisect_right(scores, taxon, key=_taxon)
-            kept = [score for score in scores[start:end] if (taxon, score.character) not in found]
-            own = [score for score in new if score.taxon == taxon]
-            scores[start:end] = sorted([*kept, *own], key=place)
-        gone = sum(len(key.cells.get(cell, ())) for cell in found)
-        if len(scores) == len(key.scores) - gone + len(new):
-            return tuple(scores)
-    kept = [score for score in key.scores if (score.taxon, score.character) not in found]
-    return tuple(sorted([*kept, *new], key=place))
+    quick = _exchanged(key, found, new, place)
+    if quick is None:
+        kept = (score for score in key.scores if (score.taxon, score.character) not in found)
+        return replace(key, scores=tuple(sorted([*kept, *new], key=place)))
+    after = replace(key, scores=quick)
+    # What the key works out for itself when asked, carried on: of 100,000 cells few changed.
+    carried = {**key.cells, **found}
+    for cell, scores in found.items():
+        if not scores:
+            carried.pop(cell, None)
+    vars(after)["cells"] = carried
+    return after
+
+
+def _exchanged(
+    key: Key, found: Cells, new: Sequence[Score], place: Callable[[Score], Place]
+) -> tuple[Score, ...] | None:
+    """The scores with those of some cells exchanged; None where they are not in order."""
+    scores = list(key.scores)
+    own: dict[str, list[Score]] = {}
+    for score in new:
+        own.setdefault(score.taxon, []).append(score)
+    for taxon in {taxon for taxon, _ in found}:  # the others need not be looked at
+        start = bisect_left(scores, taxon, key=_taxon)
+        end = bisect_right(scores, taxon, key=_taxon)
+        kept = [score for score in scores[start:end] if (taxon, score.character) not in found]
+        scores[start:end] = sorted([*kept, *own.get(taxon, ())], key=place)
+    gone = sum(len(key.cells.get(cell, ())) for cell in found)
+    return tuple(scores) if len(scores) == len(key.scores) - gone + len(new) else None
 
 
 def _taxon(score: Score) -> str:
