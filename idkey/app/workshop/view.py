@@ -184,7 +184,16 @@ class WorkshopView(QWidget):
         state.asked.connect(self._on_place_asked)
         save = QShortcut(QKeySequence("Ctrl+S"), self)
         save.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        save.activated.connect(state.save)
+        save.activated.connect(self._on_save_pressed)
+
+    @Slot()
+    def _on_save_pressed(self) -> None:
+        """Save with what is just being typed: a shortcut does not leave the field."""
+        for page in self._made.values():
+            flush = getattr(page, "flush", None)
+            if flush is not None:
+                flush()
+        self._state.save()
 
     @Slot()
     def _on_close_clicked(self) -> None:

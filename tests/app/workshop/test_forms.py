@@ -20,7 +20,9 @@ from idkey.app.workshop.label_form import LabelPage
 from idkey.app.workshop.pages import workshop_pages
 from idkey.app.workshop.source_form import SourcePage
 from idkey.app.workshop.taxon_form import TaxonPage
+from idkey.app.workshop.view import WorkshopView
 from idkey.engine.audit import Weakness
+from idkey.formats.folder import read_key
 from idkey.model.character import Kind, Look
 from idkey.model.key import Key
 from tests.app.workshop.table import Table
@@ -394,6 +396,26 @@ def test_every_control_has_a_name(qtbot, table: Table, desk: Desk):
             inside = control.parentWidget()
             name = control.accessibleName() or getattr(control, "text", str)()
             assert name or isinstance(inside, QLineEdit | QComboBox), (page, control)
+
+
+def test_ctrl_s_saves_what_is_just_being_typed(qtbot, table: Table, desk: Desk):
+    view = WorkshopView(table.state, desk)
+    qtbot.addWidget(view)
+    with qtbot.waitExposed(view):
+        view.show()
+    view.activateWindow()
+    view.open(table.editing.folder)
+    table.checked()
+    page = view.go_to("taxa")
+    assert isinstance(page, TaxonPage)
+    line = typed(page, "authority")
+
+    write(qtbot, line, "Somebody, 1901")
+    qtbot.keyClick(line, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not table.editing.dirty, timeout=5000)
+
+    assert read_key(table.editing.folder).taxa[0].authority == "Somebody, 1901"
+    view.close_work()
 
 
 def test_each_page_is_told_the_places_it_can_show(table: Table):
