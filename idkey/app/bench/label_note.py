@@ -3,8 +3,9 @@
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
+from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
@@ -23,11 +24,13 @@ class LabelNote(QFrame):
     Signals:
         asked(character: str): The person wants to look at a deciding character.
         label_chosen(label: str): The label stands for that entry.
+        opened(): The person wants the whole warning, of which one line was shown.
         put_away(): The person has read it.
     """
 
     asked = Signal(str)
     label_chosen = Signal(str)
+    opened = Signal()
     put_away = Signal()
 
     def __init__(self, desk: Desk) -> None:
@@ -37,6 +40,8 @@ class LabelNote(QFrame):
         self.setProperty("pane", "doubt")
         self._heading = caption(rank="strong")
         self._text = caption()
+        self._brief = OneLine(desk.theme, colour="ink")
+        self._brief.hide()
         for text in (self._heading, self._text):
             text.setTextFormat(Qt.TextFormat.RichText)
         self._more = button(self.tr("More"), "link")
@@ -47,6 +52,7 @@ class LabelNote(QFrame):
         top = QHBoxLayout()
         top.setSpacing(4)
         top.addWidget(self._heading, 1)
+        top.addWidget(self._brief, 1)
         top.addWidget(self._more, 0, Qt.AlignmentFlag.AlignTop)
         top.addWidget(self._close, 0, Qt.AlignmentFlag.AlignTop)
         column = QVBoxLayout(self)
@@ -64,31 +70,43 @@ class LabelNote(QFrame):
         """What it says, as rich text."""
         return f"{self._heading.text()} {self._text.text()}"
 
-    def show_session(self, session: Session) -> None:
-        """Show what the label of a session calls for."""
+    def show_session(self, session: Session, *, brief: bool = False) -> None:
+        """Show what the label of a session calls for.
+
+        Args:
+            session: The session.
+            brief: Whether something is being looked at already, which needs the room: the
+                warning keeps to one line then. What concerns safety stays.
+        """
         claim = session.case.claim
-        shown = (session.key, session.label, claim.text, session.matches)
+        shown = (session.key, session.label, claim.text, session.matches, brief)
         if shown != self._shown:
             self._shown = shown
             self._buttons.clear()
+            self._brief.setVisible(brief and session.label is not None)
+            self._heading.setVisible(self._brief.isHidden())
             if session.label is not None:
-                self._show_mixups(session, session.label)
+                self._show_mixups(session, session.label, brief=brief)
             else:
                 self._show_near(session)
 
-    def _show_mixups(self, session: Session, label: Label) -> None:
+    def _show_mixups(self, session: Session, label: Label, *, brief: bool) -> None:
         key, language = session.key, self._desk.language
         names_only = replace(label, why="", deciding=(), safety="", law="", evidence="")
-        self._heading.setText(rich(key, mixup_warning(key, names_only, language)))
+        heading = mixup_warning(key, names_only, language)
+        self._heading.setText(rich(key, heading))
+        self._brief.show_text(heading)
         whole = f"{covers_words(key, label, language)} {label.why} {label.law}"
         self._text.setText(rich(key, whole.strip()))
         self._text.hide()
+        self._more.setText(self.tr("More"))
         self._more.show()
         if label.safety:
-            self._buttons.add(caption(label.safety, tone="hazard"))
-        if label.deciding:
+            self._buttons.add(_plain(label.safety))
+        self._buttons.setVisible(bool(label.safety) or not brief)
+        if label.deciding and not brief:
             self._buttons.add(caption(self.tr("This decides it:"), wraps=False))
-        for character in label.deciding:
+        for character in () if brief else label.deciding:
             known = key.character.get(character)
             if known is not None:
                 self._add(known.name, character).clicked.connect(self._on_character_clicked)
@@ -99,6 +117,7 @@ class LabelNote(QFrame):
         self._heading.setText(rich(session.key, heading))
         self._more.hide()
         self._text.show()
+        self._buttons.show()
         if not session.matches:
             self._text.setText(self.tr("Nothing in it comes near. The identification goes on."))
             return
@@ -126,9 +145,19 @@ class LabelNote(QFrame):
 
     @Slot()
     def _on_more_clicked(self) -> None:
+        if not self._brief.isHidden():
+            self.opened.emit()
+            return
         self._text.setVisible(not self._text.isVisible())
         self._more.setText(self.tr("Less") if self._text.isVisible() else self.tr("More"))
 
     @Slot()
     def _on_close_clicked(self) -> None:
         self.put_away.emit()
+
+
+def _plain(text: str) -> QLabel:
+    """What concerns safety, as the key says it."""
+    label = caption(text, tone="hazard")
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    return label

@@ -63,7 +63,7 @@ class LeadCard(QAbstractButton):
         """Height for statement, pictures and goal at a width."""
         px = self._desk.theme.px
         rows = -(-len(self._tiles) // self._columns(width)) if self._tiles else 0
-        pictures = rows * (px(TILE[1]) + px(6))
+        pictures = rows * (self._tile(width).height() + px(6))
         return px(16) + self._statement_height(width) + px(8) + pictures + px(34)
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -96,7 +96,7 @@ class LeadCard(QAbstractButton):
 
     def _draw_pictures(self, painter: QPainter, top: int) -> None:
         px, colour = self._desk.theme.px, self._desk.theme.colour
-        size, columns = QSize(px(TILE[0]), px(TILE[1])), self._columns(self.width())
+        size, columns = self._tile(self.width()), self._columns(self.width())
         for number, (character, state) in enumerate(self._tiles):
             row, column = divmod(number, columns)
             x = px(14) + column * (size.width() + px(6))
@@ -131,7 +131,13 @@ class LeadCard(QAbstractButton):
 
     def _columns(self, width: int) -> int:
         px = self._desk.theme.px
-        return max(1, (width - px(22)) // (px(TILE[0]) + px(6)))
+        return max(1, (width - px(22)) // (self._tile(width).width() + px(6)))
+
+    def _tile(self, width: int) -> QSize:
+        """Size of a picture: two stand side by side on a narrow card too."""
+        px = self._desk.theme.px
+        wide = min(px(TILE[0]), max((width - px(28) - px(6)) // 2, px(72)))
+        return QSize(wide, wide * TILE[1] // TILE[0])
 
     def _statement_height(self, width: int) -> int:
         metrics = QFontMetrics(self._desk.theme.font(15, bold=True))

@@ -30,7 +30,7 @@ class LedgerRow:
         effect: What it changed, in a few words.
         certainty: How sure.
         unseen: Whether it could not be seen.
-        noted: Whether it has a remark.
+        note: The remark; empty for none.
         against: Whether it speaks against the name that leads.
         pictures: Ids of its pictures.
         spoken: All of it in sentences.
@@ -42,7 +42,7 @@ class LedgerRow:
     effect: str
     certainty: Certainty
     unseen: bool
-    noted: bool
+    note: str
     against: bool
     spoken: str
     pictures: tuple[str, ...] = ()
@@ -109,7 +109,7 @@ class LedgerDelegate(QStyledItemDelegate):
         self, painter: QPainter, inner: QRect, row: LedgerRow, option: QStyleOptionViewItem
     ) -> None:
         sure = "" if row.certainty is Certainty.SURE or row.unseen else self._sureness(row)
-        note = "✎" if row.noted else ""
+        note = f"✎ {row.note}" if row.note else ""
         foot = " · ".join(part for part in (row.effect, sure, note) if part)
         corner = 0 if row.pictures else 26
         lines = (

@@ -174,7 +174,7 @@ class LedgerView(QFrame):
             effect=self._effect(finding, entry.effect),
             certainty=finding.certainty,
             unseen=finding.unseen,
-            noted=bool(finding.note),
+            note=finding.note,
             against=against,
             spoken=spoken,
             pictures=finding.pictures,

@@ -18,7 +18,6 @@ from idkey.app.bench.taxon_sheet import TaxonSheet
 from idkey.app.bench.walk_view import WalkView
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.page import Page
-from idkey.app.parts.prose import paragraph
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.words import reading_words
 from idkey.engine.diagnosis import Diagnosis
@@ -164,21 +163,13 @@ class Middle(QWidget):
         elif self.page is Page.QUESTION:
             self.question.focus_answer()
         else:
-            self._first_focus().setFocus(Qt.FocusReason.OtherFocusReason)
-
-    def _first_focus(self) -> QWidget:
-        return {
-            Page.QUESTIONS: self.all_questions.search,
-            Page.COMPARISON: self.comparison.table,
-            Page.REASONS: self.reasons.text,
-            Page.TAXON: self.taxon.text,
-        }.get(self.page, self._pages[self.page])
+            self._first.get(self.page, self._pages[self.page]).setFocus()
 
     def _open(self, page: Page | None) -> None:
         self._over = page
         self.show_session(self._state.session)
         if page is not None:
-            self._first_focus().setFocus(Qt.FocusReason.OtherFocusReason)
+            self._first.get(page, self._pages[page]).setFocus()
 
     def _lay_out(self) -> None:
         self._stack = QStackedWidget()
@@ -190,6 +181,12 @@ class Middle(QWidget):
             Page.REASONS: self.reasons,
             Page.TAXON: self.taxon,
             Page.COMPARISON: self.comparison,
+        }
+        self._first = {
+            Page.QUESTIONS: self.all_questions.search,
+            Page.COMPARISON: self.comparison.table,
+            Page.REASONS: self.reasons.text,
+            Page.TAXON: self.taxon.text,
         }
         for page in self._pages.values():
             self._stack.addWidget(page)
@@ -208,6 +205,7 @@ class Middle(QWidget):
         self.bar.animal.cared.connect(state.look_with)
         self.note.asked.connect(self.ask)
         self.note.label_chosen.connect(state.confirm_label)
+        self.note.opened.connect(self.open_note)
         self.note.put_away.connect(self._on_note_put_away)
         self.question.observed.connect(state.observe)
         self.question.drafted.connect(self._on_question_drafted)
@@ -239,7 +237,7 @@ class Middle(QWidget):
 
     def _show_reasons(self, session: Session) -> None:
         if session.reading:
-            self.reasons.show_html(paragraph(reading_words()))
+            self.reasons.show_html(f"<p>{reading_words()}</p>")
             return
         self.reasons.show_session(session)
         self._deeper.look_for_turns(session)
@@ -254,10 +252,11 @@ class Middle(QWidget):
 
     def _show_note(self, session: Session) -> None:
         case = session.case
-        called = bool(case.claim.text) and (not case.findings or self._note_wanted == case.id)
+        wanted = self._note_wanted == case.id
+        called = bool(case.claim.text) and (not case.findings or wanted)
         shown = called and self._note_away != case.id and self._over is None
         if shown:
-            self.note.show_session(session)
+            self.note.show_session(session, brief=bool(session.asked) and not wanted)
         self.note.setVisible(shown)
 
     @Slot()

@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from idkey.app.bench.range_strip import Band, RangeStrip
+from idkey.app.bench.range_strip import ROWS, Band, RangeStrip
 from idkey.app.parts.answer import Answer, read_number
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.flow import FlowRow
@@ -39,6 +39,8 @@ class NumberEntry(QWidget):
         self._wrong.hide()
         self._measure = button(self.tr("Measure on a photo"))
         self.strip = RangeStrip(theme)
+        self._every = button(role="link")
+        self._every.hide()
         row = FlowRow(gap=8)
         parts = (self.number, self._unit, self._plus, self.spread, self._unit_again)
         for part in (*parts, self._measure):
@@ -51,6 +53,7 @@ class NumberEntry(QWidget):
         column.addWidget(row)
         column.addWidget(self._wrong)
         column.addWidget(self.strip)
+        column.addWidget(self._every, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
         whole = QHBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -59,6 +62,7 @@ class NumberEntry(QWidget):
         whole.addLayout(column, 1)
         self.number.textEdited.connect(self._on_text_edited)
         self.spread.textEdited.connect(self._on_text_edited)
+        self._every.clicked.connect(self._on_every_clicked)
         self._measure.clicked.connect(self._on_measure_clicked)
         self._measure.hide()
 
@@ -92,7 +96,14 @@ class NumberEntry(QWidget):
         self.spread.setToolTip(
             self.tr("Standard uncertainty; empty takes the usual one of this character")
         )
-        self.strip.show_bands(shown, character.unit)
+        self.show_bands(shown, character.unit)
+
+    def show_bands(self, shown: tuple[Band, ...], unit: str) -> None:
+        """Show where other candidates lie."""
+        self.strip.show_bands(shown, unit)
+        self._every.setVisible(bool(self.strip.hidden) or (self.strip.whole and len(shown) > ROWS))
+        all_words = self.tr("Show all %n candidates", "", len(shown))
+        self._every.setText(self.tr("Show fewer") if self.strip.whole else all_words)
 
     def show_answer(self, answer: Answer) -> None:
         """Show what stands on the card, without telling anybody."""
@@ -112,6 +123,11 @@ class NumberEntry(QWidget):
     def _on_text_edited(self) -> None:
         self._judge()
         self.edited.emit()
+
+    @Slot()
+    def _on_every_clicked(self) -> None:
+        self.strip.show_whole(not self.strip.whole)
+        self.show_bands(self.strip.every, self.strip.unit)
 
     @Slot()
     def _on_measure_clicked(self) -> None:

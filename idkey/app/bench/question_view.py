@@ -76,7 +76,7 @@ class QuestionView(QFrame):
             return
         self._why.setText(headed(self.tr("Why now"), why_now(session, question, self._desk)))
         if same:
-            self.entry.strip.show_bands(bands_shown(self._session, self._character), character.unit)
+            self.entry.show_bands(bands_shown(self._session, self._character), character.unit)
             return
         finding, self._character = session.case.finding(character.id), character
         if draft:

@@ -12,7 +12,7 @@ from idkey.model.key import Key
 from idkey.model.score import Spans
 
 ROWS = 7
-"""How many candidates are shown."""
+"""How many candidates are shown at first."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,7 +25,7 @@ class Band:
 
 
 def bands(key: Key, character: Character, taxa: tuple[str, ...]) -> tuple[Band, ...]:
-    """One band per taxon that is scored, in the order of `taxa`, at most `ROWS`."""
+    """One band per taxon that is scored, in the order of `taxa`."""
     found = []
     for taxon in taxa:
         scores = key.cells.get((taxon, character.id), ())
@@ -40,7 +40,7 @@ def bands(key: Key, character: Character, taxa: tuple[str, ...]) -> tuple[Band, 
                     high=None if None in highs else max(x for x in highs if x is not None),
                 )
             )
-    return tuple(found[:ROWS])
+    return tuple(found)
 
 
 def axis(shown: tuple[Band, ...], value: float | None) -> tuple[float, float]:
@@ -60,23 +60,41 @@ class RangeStrip(QWidget):
 
     Args:
         theme: The look.
+
+    Attributes:
+        every: All candidates there are.
+        unit: Unit of the axis.
+        whole: Whether all of them are shown.
     """
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self._theme = theme
+        self.every: tuple[Band, ...] = ()
         self._bands: tuple[Band, ...] = ()
+        self.whole = False
         self._value: float | None = None
-        self._unit = ""
+        self.unit = ""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def show_bands(self, shown: tuple[Band, ...], unit: str) -> None:
-        """Show other candidates."""
-        self._bands, self._unit = shown, unit
+        """Show other candidates; the first ones, unless all are wanted."""
+        self.every, self.unit = shown, unit
+        self._bands = shown if self.whole else shown[:ROWS]
         self.setVisible(bool(shown))
         self._describe()
         self.updateGeometry()
         self.update()
+
+    @property
+    def hidden(self) -> int:
+        """How many candidates are left out."""
+        return len(self.every) - len(self._bands)
+
+    def show_whole(self, whole: bool) -> None:
+        """Show all candidates, or the first ones."""
+        self.whole = whole
+        self.show_bands(self.every, self.unit)
 
     def show_value(self, value: float | None) -> None:
         """Show where the animal is; None for nowhere yet."""
@@ -136,7 +154,7 @@ class RangeStrip(QWidget):
         painter.setFont(self._theme.font(11))
         painter.setPen(self._theme.colour("soft"))
         box = QRectF(places[0], y + 2, places[1] - places[0], self._theme.px(18))
-        unit = f" {self._unit}" if self._unit else ""
+        unit = f" {self.unit}" if self.unit else ""
         painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         painter.drawText(box, Qt.AlignmentFlag.AlignLeft, f"{_short(ends[0])}{unit}")
         painter.drawText(box, Qt.AlignmentFlag.AlignRight, f"{_short(ends[1])}{unit}")
@@ -148,7 +166,7 @@ class RangeStrip(QWidget):
         return low and (band.high is None or self._value <= band.high)
 
     def _describe(self) -> None:
-        lines = (f"{b.name}: {_bound(b.low)} – {_bound(b.high)} {self._unit}" for b in self._bands)
+        lines = (f"{b.name}: {_bound(b.low)} – {_bound(b.high)} {self.unit}" for b in self._bands)
         self.setAccessibleName(self.tr("Where the candidates lie"))
         self.setAccessibleDescription("; ".join(line.strip() for line in lines))
 

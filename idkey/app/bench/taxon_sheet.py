@@ -74,7 +74,7 @@ class TaxonSheet(Sheet):
         portrait = self.desk.pictures.portrait(
             self._session.key,
             self.taxon,
-            size=QSize(px(344), px(152)),
+            size=QSize(px(344), px(152) if self.height() > px(460) else px(104)),
             ratio=self.devicePixelRatioF(),
             scaled=False,
         )

@@ -18,8 +18,11 @@ from idkey.engine import walk
 from idkey.model.couplet import Couplet
 from idkey.report.words import rich
 
-MAP_FROM = 640
-"""From this width at 100 % text there is room for the map, in pixels."""
+MAP_FROM = 560
+"""From this width at 100 % text there is room for a narrow map, in pixels."""
+
+WIDE_MAP_FROM = 640
+"""From this width on the map is as wide as it gets."""
 
 
 class WalkView(QFrame):
@@ -86,7 +89,9 @@ class WalkView(QFrame):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave the map out where the leads need its room."""
         super().resizeEvent(event)
-        self._map.setVisible(self.width() >= self._desk.theme.px(MAP_FROM))
+        px, wide = self._desk.theme.px, self.width()
+        self._map.setVisible(wide >= px(MAP_FROM))
+        self._map.setFixedWidth(px(150 if wide >= px(WIDE_MAP_FROM) else 90))
 
     def _build(self) -> None:
         theme = self._desk.theme

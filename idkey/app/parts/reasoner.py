@@ -32,8 +32,8 @@ KEPT = 6
 SLOW_CELLS = 20_000
 """Taxa times characters from which reasoning may take longer than a frame (measured)."""
 
-SLOW_TO_READ = 1_500
-"""Taxa times characters from which compiling a key takes over 50 ms (35 µs each, measured)."""
+SLOW_TO_READ = 2_000
+"""Taxa times characters from which compiling takes over 50 ms (22 to 40 µs each, measured)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

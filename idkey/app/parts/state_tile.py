@@ -22,6 +22,10 @@ LEAST_WIDTH = 112
 MOST_WIDTH = 178
 """Width of a tile at 100 % text, in pixels: wider where there are few."""
 
+LEAST_LINES = 2
+MOST_LINES = 5
+"""Lines of words: all tiles of a question have as many as the longest label needs."""
+
 
 class StateTile(QAbstractButton):
     """One state that can be marked.
@@ -45,6 +49,7 @@ class StateTile(QAbstractButton):
         self.state = state
         self.picture: QPixmap | None = None
         self.negated = False
+        self.lines = LEAST_LINES
         self._number = number
         self._theme = theme
         self.setText(state.label)
@@ -66,12 +71,20 @@ class StateTile(QAbstractButton):
         px = self._theme.px
         return QSize(self.width() - 2 * px(6), self.height() - self._words_height() - px(12))
 
-    def height_at(self, width: int) -> int:
-        """Height at a width: a drawing of 4 : 3 and two lines, or the words alone."""
+    def lines_at(self, width: int) -> int:
+        """How many lines the words take at a width."""
+        metrics = QFontMetrics(self._theme.font(13, bold=True))  # as wide as it ever gets
+        room = QRect(0, 0, width - self._theme.px(20), 10_000)
+        flags = int(Qt.TextFlag.TextWordWrap)
+        high = metrics.boundingRect(room, flags, self.state.label).height()
+        return -(-high // metrics.lineSpacing())
+
+    def height_at(self, width: int, lines: int = LEAST_LINES) -> int:
+        """Height at a width: a drawing of 4 : 3 and some lines, or the words alone."""
         px = self._theme.px
         if not self.picture_expected:
-            return px(68)
-        return round((width - 2 * px(6)) * 0.75) + self._words_height() + px(12)
+            return px(30) + self._words_height(lines)
+        return round((width - 2 * px(6)) * 0.75) + self._words_height(lines) + px(12)
 
     def sizeHint(self) -> QSize:
         """The narrowest tile."""
@@ -183,8 +196,9 @@ class StateTile(QAbstractButton):
         bottom = self.height() - self._words_height() - px(8)
         return QRectF(px(9), bottom - side, side, side)
 
-    def _words_height(self) -> int:
-        return self._theme.px(38)
+    def _words_height(self, lines: int = 0) -> int:
+        """Height of some lines of words; 0 takes those of this tile."""
+        return self._theme.px(2 + 18 * (lines or self.lines))
 
 
 def _fitted(text: str, metrics: QFontMetrics, box: QRect) -> str:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from idkey.app.parts.state_tile import LEAST_WIDTH, MOST_WIDTH, StateTile
+from idkey.app.parts.state_tile import LEAST_LINES, LEAST_WIDTH, MOST_LINES, MOST_WIDTH, StateTile
 from idkey.app.parts.theme import Theme
 
 GAP = 8
@@ -48,7 +48,8 @@ class TileGrid(QWidget):
 
     def heightForWidth(self, width: int) -> int:
         """Height of all rows at a width."""
-        columns, _, high = self._measures(width)
+        columns, wide, lines = self._measures(width)
+        high = self.tiles[0].height_at(wide, lines) if self.tiles else 0
         rows = -(-len(self.tiles) // columns)
         return max(rows * (high + GAP) - GAP, 0)
 
@@ -98,21 +99,24 @@ class TileGrid(QWidget):
         }
 
     def _measures(self, width: int) -> tuple[int, int, int]:
-        """Columns, width and height of a tile: as few rows as fit, filled evenly."""
+        """Columns, width of a tile, lines of its words: as few rows as fit, filled evenly."""
         if not self.tiles:
-            return 1, width, 0
+            return 1, width, 1
         count, px = len(self.tiles), self._theme.px
         columns = max(1, min(count, (width + GAP) // (px(LEAST_WIDTH) + GAP)))
         rows = -(-count // columns)
         columns = -(-count // rows)
         wide = min((width - GAP * (columns - 1)) // columns, px(MOST_WIDTH))
-        return columns, wide, self.tiles[0].height_at(wide)
+        lines = max(tile.lines_at(wide) for tile in self.tiles)
+        return columns, wide, min(max(lines, LEAST_LINES), MOST_LINES)
 
     def _place(self) -> None:
-        columns, wide, high = self._measures(self.width())
+        columns, wide, lines = self._measures(self.width())
+        high = self.tiles[0].height_at(wide, lines) if self.tiles else 0
         for number, tile in enumerate(self.tiles):
             row, column = divmod(number, columns)
             x = column * (wide + GAP)
             if self.isRightToLeft():
                 x = self.width() - x - wide
+            tile.lines = lines
             tile.setGeometry(x, row * (high + GAP), wide, high)

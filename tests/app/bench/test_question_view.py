@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from idkey.app.bench.question_view import QuestionView
 from idkey.app.bench.state import BenchState
@@ -210,3 +210,32 @@ def test_the_magnifier_on_a_tile_shows_it_large_and_marks_nothing(card: Question
 def test_the_card_says_why_now_and_what_goes_wrong(card: QuestionView):
     assert "Chosen for: Is the label right?" in card.reasons
     assert "longimanus" in card.reasons
+
+
+def test_no_label_of_a_tile_is_cut(card: QuestionView, state: BenchState):
+    cut = []
+    for width in (420, 620, 900):
+        card.resize(width, 700)
+        for character in state.session.key.characters:
+            if character.states:
+                state.ask(character.id)
+                card.show_session(state.session)
+                for tile in card.grid.tiles:
+                    if tile.picture_expected and tile.lines_at(tile.width()) > tile.lines:
+                        cut.append((width, tile.state.label))
+
+    assert cut == []
+
+
+def test_all_candidates_can_be_laid_on_the_strip(card: QuestionView, state: BenchState, qtbot):
+    state.ask("total_length")
+    card.show_session(state.session)
+    strip = card.entry.strip
+    at_first = strip.hidden
+    more = next(b for b in card.findChildren(QPushButton) if b.text().startswith("Show all"))
+    qtbot.mouseClick(more, Qt.MouseButton.LeftButton)
+
+    assert at_first > 0
+    assert strip.hidden == 0
+    assert len(strip.every) > 7
+    assert more.text() == "Show fewer"

@@ -69,6 +69,19 @@ def test_the_warning_goes_once_something_was_seen_and_can_be_called_back(
     assert bench.middle.note.isVisible()
 
 
+def test_the_warning_keeps_to_one_line_while_something_is_looked_at_and_opens_again(
+    bench: BenchView, state: BenchState, qtbot
+):
+    label(qtbot, "Emperor scorpion")
+    whole = bench.middle.note.height()
+    bench.middle.ask("sternum_shape")
+    qtbot.waitUntil(lambda: bench.middle.note.height() < whole / 2)
+    bench.middle.note.opened.emit()
+
+    qtbot.waitUntil(lambda: bench.middle.note.height() >= whole)
+    assert state.session.asked == "sternum_shape"
+
+
 def test_a_deciding_character_opens_its_question(bench: BenchView, state: BenchState, qtbot):
     label(qtbot, "Emperor scorpion")
     decides = state.session.label
