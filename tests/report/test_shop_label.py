@@ -13,7 +13,8 @@ from idkey.engine.result import Stake
 from idkey.errors import IdKeyError
 from idkey.model.case import Specimen
 from idkey.model.character import Sex, Stage
-from idkey.report.label_pdf import STOCKS, label_bytes, write_labels
+from idkey.report.label_pdf import label_bytes, write_labels
+from idkey.report.label_stock import STOCKS
 from idkey.report.rationale import rationale
 from idkey.report.shop_label import ShopLabel, shop_label
 from tests.report.specimens import KEY, case, judged
