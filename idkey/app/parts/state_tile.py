@@ -23,7 +23,7 @@ MOST_WIDTH = 178
 """Width of a tile at 100 % text, in pixels: wider where there are few."""
 
 LEAST_LINES = 2
-MOST_LINES = 5
+MOST_LINES = 4
 """Lines of words: all tiles of a question have as many as the longest label needs."""
 
 

@@ -99,15 +99,21 @@ class TileGrid(QWidget):
         }
 
     def _measures(self, width: int) -> tuple[int, int, int]:
-        """Columns, width of a tile, lines of its words: as few rows as fit, filled evenly."""
+        """Columns, width of a tile, lines of its words: as few rows as fit, filled evenly.
+
+        There are more rows where a label would be cut otherwise.
+        """
         if not self.tiles:
             return 1, width, 1
         count, px = len(self.tiles), self._theme.px
-        columns = max(1, min(count, (width + GAP) // (px(LEAST_WIDTH) + GAP)))
-        rows = -(-count // columns)
-        columns = -(-count // rows)
-        wide = min((width - GAP * (columns - 1)) // columns, px(MOST_WIDTH))
-        lines = max(tile.lines_at(wide) for tile in self.tiles)
+        most = max(1, min(count, (width + GAP) // (px(LEAST_WIDTH) + GAP)))
+        for wanted in range(most, 0, -1):
+            rows = -(-count // wanted)
+            columns = -(-count // rows)
+            wide = min((width - GAP * (columns - 1)) // columns, px(MOST_WIDTH))
+            lines = max(tile.lines_at(wide) for tile in self.tiles)
+            if lines <= MOST_LINES:
+                break
         return columns, wide, min(max(lines, LEAST_LINES), MOST_LINES)
 
     def _place(self) -> None:
