@@ -66,26 +66,17 @@ def build(
     Raises:
         ValueError: No character can be used.
     """
-    ways = splits(matrix, many_leads=many_leads)
     share = shares(matrix, weights)
-    ground = Ground(ways)
+    ground = Ground(splits(matrix, many_leads=many_leads))
     opening = tuple(matrix.number[character] for character in first)
     danger = DangerFirst(matrix, ground) if danger_first else None
+    field = Field(matrix, ground, danger, short=short, tick=tick)
     if keep and matrix.key.couplets:
-        field = Field(matrix, ground, danger, short=short, tick=tick)
         return _below_opening(field, share, keep)
     if short or danger is not None:
-        field = Field(matrix, ground, danger, short=short, tick=tick)
-        tree, exact = field.tree(whole_pool(share), opening), False
-    else:
-        tree, exact = grow(ways, share, opening, tick=tick)
-    sets = {leaf.rows for leaf in leaves(tree) if len(leaf.rows) > 1}
-    return Built(
-        couplets=couplets_of(tree, ways, matrix.key),
-        cost=cost(tree, ways, share),
-        exact=exact,
-        together=tuple(tuple(matrix.taxa[row] for row in rows) for rows in sorted(sets)),
-    )
+        return _whole(field, share, field.tree(whole_pool(share), opening), exact=False)
+    tree, exact = grow(ground.splits, share, opening, tick=tick)
+    return _whole(field, share, tree, exact=exact)
 
 
 def shares(matrix: Matrix, weights: Mapping[str, float] | None) -> Weights:
@@ -135,6 +126,18 @@ class Field:
 
     def _length(self, tree: Tree) -> tuple[int, float]:
         return len(couplets_of(tree, self.ground.splits, self.matrix.key)), self._effort(tree)
+
+
+def _whole(field: Field, share: Weights, tree: Tree, *, exact: bool) -> Built:
+    """A tree over all taxa as a built key."""
+    matrix, ways = field.matrix, field.ground.splits
+    sets = {leaf.rows for leaf in leaves(tree) if len(leaf.rows) > 1}
+    return Built(
+        couplets=couplets_of(tree, ways, matrix.key),
+        cost=cost(tree, ways, share),
+        exact=exact,
+        together=tuple(tuple(matrix.taxa[row] for row in rows) for rows in sorted(sets)),
+    )
 
 
 def _below_opening(field: Field, share: Weights, keep: int) -> Built:

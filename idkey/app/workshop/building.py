@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from idkey.app.parts.jobs import Tick
 from idkey.drill.deck import shop_shares
-from idkey.engine.build import build, shares
+from idkey.engine.build import Built, build, shares
 from idkey.engine.compile import compile_key
 from idkey.engine.couplet_cost import couplet_cost, named_share
 from idkey.engine.matrix import Matrix
@@ -101,6 +101,18 @@ def built(key: Key, wish: BuildWish, store: Store | None, tick: Tick) -> BuildRe
     """
     matrix = compile_key(key)
     seen = seen_shares(key, store) if wish.as_seen else None
+    found = _built(matrix, wish, seen, tick)
+    share = shares(matrix, seen)
+    return BuildResult(
+        key=key,
+        couplets=found.couplets,
+        built=measured(matrix, found.couplets, share),
+        written=measured(matrix, key.couplets, share) if key.couplets else None,
+        exact=found.exact,
+    )
+
+
+def _built(matrix: Matrix, wish: BuildWish, seen: Mapping[str, float] | None, tick: Tick) -> Built:
     try:
         found = build(
             matrix,
@@ -121,14 +133,7 @@ def built(key: Key, wish: BuildWish, store: Store | None, tick: Tick) -> BuildRe
             "The scores tell no two taxa apart, so there is nothing to build.",
             "Score characters that differ between the taxa, then build again.",
         )
-    share = shares(matrix, seen)
-    return BuildResult(
-        key=key,
-        couplets=found.couplets,
-        built=measured(matrix, found.couplets, share),
-        written=measured(matrix, key.couplets, share) if key.couplets else None,
-        exact=found.exact,
-    )
+    return found
 
 
 def seen_shares(key: Key, store: Store | None) -> Mapping[str, float]:

@@ -72,13 +72,7 @@ class DiagnosisPage(QWidget):
             },
             parent=self,
         )
-        self.list = QListView()
-        self.list.setModel(self.rows)
-        self.list.setUniformItemSizes(True)
-        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.list.setAccessibleName(self.tr("Taxa"))
-        airy(self.list, desk.theme)
+        self.list = self._made_list()
         self.margin = Segments(
             self.tr("Characters wanted against each other taxon"), (1, 2, 3), str
         )
@@ -96,6 +90,16 @@ class DiagnosisPage(QWidget):
         self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self._lay_out()
         self._connect()
+
+    def _made_list(self) -> QListView:
+        made = QListView()
+        made.setModel(self.rows)
+        made.setUniformItemSizes(True)
+        made.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        made.setTextElideMode(Qt.TextElideMode.ElideRight)
+        made.setAccessibleName(self.tr("Taxa"))
+        airy(made, self._desk.theme)
+        return made
 
     @property
     def busy(self) -> bool:
