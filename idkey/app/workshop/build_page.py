@@ -16,7 +16,7 @@ from idkey.app.records.latest import Latest
 from idkey.app.workshop.build_options import BuildOptions
 from idkey.app.workshop.build_table import BuildTable
 from idkey.app.workshop.building import BuildResult, built, with_built
-from idkey.app.workshop.couplet_preview import preview_html
+from idkey.app.workshop.couplet_preview import READING, preview_html
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.state import WorkshopState
 from idkey.report.printed_key import Layout
@@ -48,6 +48,7 @@ class BuildPage(QWidget):
         self.take.setAutoDefault(True)  # Enter presses it, outside a dialog too
         self.preview = QTextBrowser()
         self.preview.setOpenLinks(False)
+        self.preview.setTextInteractionFlags(READING)
         self.preview.setAccessibleName(self.tr("The built couplets"))
         self.preview.setFrameShape(QFrame.Shape.NoFrame)
         self.preview.document().setDefaultStyleSheet(page_style(desk.theme))

@@ -3,6 +3,8 @@
 from collections.abc import Callable
 from html import escape
 
+from PySide6.QtCore import Qt
+
 from idkey.model.key import Key
 from idkey.report.language import Language
 from idkey.report.names import rich
@@ -17,6 +19,12 @@ from idkey.report.printed_key import (
 
 Figures = Callable[[PrintedLead], str]
 """HTML of the drawings of a lead; empty for none."""
+
+_FLAG = Qt.TextInteractionFlag
+READING = (
+    _FLAG.TextSelectableByMouse | _FLAG.TextSelectableByKeyboard | _FLAG.LinksAccessibleByMouse
+)
+"""How such a page is read: Tab leaves it, instead of going through a hundred links."""
 
 STEP = 18
 """Indent of a step, in pixels at 100 %."""

@@ -24,7 +24,7 @@ from idkey.app.parts.messages import message_for
 from idkey.app.parts.segments import Segments
 from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
-from idkey.app.workshop.couplet_preview import preview_html
+from idkey.app.workshop.couplet_preview import READING, preview_html
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.printing import Form, printed
 from idkey.app.workshop.state import WorkshopState
@@ -57,6 +57,7 @@ class PrintPage(QWidget):
         self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self.preview = QTextBrowser()
         self.preview.setOpenLinks(False)
+        self.preview.setTextInteractionFlags(READING)
         self.preview.setFrameShape(QFrame.Shape.NoFrame)
         self.preview.setAccessibleName(self.tr("The printed key"))
         self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
