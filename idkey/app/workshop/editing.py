@@ -62,7 +62,7 @@ class Editing:
 
     def changed(self, key: Key, words: str) -> "Editing":
         """With `key` in place of the one there is; the way forward is gone."""
-        key = replace(key, digest="")  # that of the saved key holds no more
+        key = replace(key, digest="") if key.digest else key  # that of the saved key is over
         past = (*self.past, Step(self.key, words))[-MOST_STEPS:]
         return replace(self, key=key, past=past, future=(), checking=True)
 

@@ -93,8 +93,8 @@ def with_cells(key: Key, cells: Cells) -> Key:
     quick = _exchanged(key, found, new, place)
     if quick is None:
         kept = (score for score in key.scores if (score.taxon, score.character) not in found)
-        return replace(key, scores=tuple(sorted([*kept, *new], key=place)))
-    after = replace(key, scores=quick)
+        return replace(key, scores=tuple(sorted([*kept, *new], key=place)), digest="")
+    after = replace(key, scores=quick, digest="")
     # What the key works out for itself when asked, carried on: of 100,000 cells few changed.
     carried = {**key.cells, **found}
     for cell, scores in found.items():

@@ -51,6 +51,7 @@ class MatrixPage(QWidget):
         super().__init__()
         self._state, self._desk = state, desk
         self._wrong: frozenset[Cell] = frozenset()
+        self._problems: tuple[Problem, ...] = ()
         self._arranged: tuple[object, ...] = ()
         self.model = MatrixModel(desk.language, self)
         self.grid = MatrixGrid(self.model, desk.theme)
@@ -90,7 +91,8 @@ class MatrixPage(QWidget):
     def show_editing(self, editing: Editing) -> None:
         """Show the key as it is."""
         key = editing.key
-        self._wrong = wrong_cells(editing.problems)
+        if editing.problems is not self._problems:
+            self._problems, self._wrong = editing.problems, wrong_cells(editing.problems)
         arranged = (key.taxa, key.characters, self.tools.sought, self.tools.regions.isChecked())
         if arranged != self._arranged:
             self._arranged = arranged

@@ -15,9 +15,10 @@ from idkey.app.workshop.doors import Doors
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
 from idkey.app.workshop.page_list import PageList, PageRow
-from idkey.app.workshop.pages import workshop_pages
+from idkey.app.workshop.pages import WorkshopPage, workshop_pages
 from idkey.app.workshop.start import StartPage
 from idkey.app.workshop.state import WorkshopState
+from idkey.formats.problem import Problem
 
 
 class WorkshopView(QWidget):
@@ -50,6 +51,7 @@ class WorkshopView(QWidget):
         self._held = held
         self._pages = {page.id: page for page in workshop_pages()}
         self._made: dict[str, QWidget] = {}
+        self._counted: tuple[Problem, ...] = ()
         self.start = StartPage(desk)
         self.head = Head(desk.theme)
         self.list = PageList(desk.theme)
@@ -119,20 +121,17 @@ class WorkshopView(QWidget):
             self._show_start()
             return
         self.head.show_editing(editing)
-        self.list.show_pages(
-            tuple(
-                PageRow(
-                    id=page.id,
-                    title=page.title,
-                    mistakes=sum(page.shows(problem) for problem in editing.problems),
-                )
-                for page in self._pages.values()
-            )
-        )
+        if editing.problems is not self._counted or not self.list.rows.rows:
+            self._counted = editing.problems
+            self.list.show_pages(tuple(self._row(page) for page in self._pages.values()))
         self._whole.setCurrentWidget(self.table)
         if not self.list.current and self._pages:
             here = self._state.page
             self.list.go_to(here if here in self._pages else next(iter(self._pages)))
+
+    def _row(self, page: WorkshopPage) -> PageRow:
+        mistakes = sum(page.shows(problem) for problem in self._counted)
+        return PageRow(id=page.id, title=page.title, mistakes=mistakes)
 
     def _show_start(self) -> None:
         unsaved = frozenset(self._state.drafts.folders())
