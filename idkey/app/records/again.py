@@ -142,6 +142,7 @@ class AgainPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(10)
+        column.addWidget(caption(self.tr("After a new key version"), "lead"))
         column.addWidget(
             caption(
                 self.tr(

@@ -46,7 +46,7 @@ class CasesPage(QWidget):
         self._shelf, self._theme, self._language = shelf, theme, language
         self._detail: Detail | None = None
         self._shown: frozenset[str] = frozenset()
-        self._warned = False
+        self._warned, self._preferred = False, ""
         self.deeds = RecordsDeeds(shelf, language, jobs, self)
         self._finding, self._reading = Latest(jobs, self), Latest(jobs, self)
         self._asks = CaseAsks(self.deeds, theme, language=language, jobs=jobs, parent=self)
@@ -73,6 +73,10 @@ class CasesPage(QWidget):
         """Put the focus where one searches."""
         self.search.words.setFocus(Qt.FocusReason.OtherFocusReason)
         self.search.words.selectAll()
+
+    def prefer(self, case_id: str) -> None:
+        """Let this case be the chosen one with the next answer, where it is among the cases."""
+        self._preferred = case_id
 
     def look_at(self, case_id: str) -> None:
         """Look for one case by its id."""
@@ -156,6 +160,8 @@ class CasesPage(QWidget):
     @Slot(object)
     def _on_found(self, cases: tuple[CaseRow, ...]) -> None:
         self.list.show_cases(cases)
+        preferred, self._preferred = self._preferred, ""
+        self.list.look_at(preferred)
         if len(cases) >= MOST:
             text = self.tr("The {n} cases worked on last; add a word to see others.")
         elif cases:

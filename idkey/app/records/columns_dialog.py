@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QW
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.theme import Theme
 from idkey.report.language import Language
 from idkey.report.permit_words import field_words
@@ -63,7 +64,7 @@ class ColumnsDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Columns of the table"))
-        self.resize(theme.px(640), min(theme.px(620), 660))
+        fit(self, (theme.px(640), theme.px(620)), parent)
         self._sample = sample
         self.fields = {field: Choice(sale_field_words(field, language), theme) for field in ORDER}
         self.shown = {field: caption(rank="soft") for field in ORDER}

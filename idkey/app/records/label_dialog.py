@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.theme import Theme
 from idkey.app.records.label_choice import LabelChoice
 from idkey.app.records.label_preview import LabelPreview
@@ -43,7 +44,7 @@ class LabelDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Shop label"))
-        self.resize(theme.px(820), min(theme.px(520), 640))
+        fit(self, (theme.px(820), theme.px(520)), parent)
         self._labels = labels
         self.stock = Choice(self.tr("Printed on"), theme)
         self.stock.offer([(self._words(one), name) for name, one in STOCKS.items()])

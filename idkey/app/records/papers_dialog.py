@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import bullets, paragraph, toned
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
@@ -59,7 +60,7 @@ class PapersDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Permit fields"))
-        self.resize(theme.px(860), min(theme.px(640), 660))
+        fit(self, (theme.px(860), theme.px(640)), parent)
         self._permit: Permit = found.permit
         self._language = language
         self._intake = found.intake or _new_intake(found)

@@ -132,6 +132,7 @@ class RatesPage(QWidget):
     def _lay_out(self) -> None:
         left = QVBoxLayout()
         left.setSpacing(12)
+        left.addWidget(caption(self.tr("What the labels turn out to be"), "lead"))
         left.addWidget(self.said)
         for title, plot in zip(
             self._titles(), (self.labels, self.suppliers, self.months), strict=True

@@ -111,8 +111,8 @@ class RecordsView(QWidget):
     def _part_title(self, part: Part) -> str:
         return {
             Part.CASES: self.tr("Cases"),
-            Part.RATES: self.tr("What the labels turn out to be"),
-            Part.AGAIN: self.tr("After a new key version"),
+            Part.RATES: self.tr("Rates"),
+            Part.AGAIN: self.tr("New key version"),
             Part.TILL: self.tr("Sales"),
         }[part]
 

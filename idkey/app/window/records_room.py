@@ -38,9 +38,10 @@ class RecordsRoom(QObject):
         QTimer.singleShot(0, self, self._go_on_watching)
 
     def entered(self) -> RecordsView:
-        """The view, with what was asked to be kept so far in the book."""
+        """The view, with everything asked for in the book, and the case of the bench chosen."""
         view = self._made()
         self._state.keeper.flush()
+        view.cases.prefer(self._state.session.case.id)
         view.refresh()
         return view
 
