@@ -8,6 +8,7 @@ from idkey.engine.checks import run_checks
 from idkey.errors import IdKeyError
 from idkey.formats.compare import Change, changes, next_version
 from idkey.model.key import Key
+from idkey.report.key_changes import key_change_lines
 from idkey.report.language import ENGLISH, Language
 from idkey.report.recorded import judged
 from idkey.report.rerun_words import altered_words
@@ -24,6 +25,7 @@ class Impact:
 
     Attributes:
         changes: What changed.
+        lines: The same in words, a line each.
         broken: Ids of the published checks that passed and fail now, or are new and fail.
         mended: Ids of the checks that failed and pass now.
         passing: How many checks pass now.
@@ -34,6 +36,7 @@ class Impact:
     """
 
     changes: tuple[Change, ...]
+    lines: tuple[str, ...]
     broken: tuple[str, ...]
     mended: tuple[str, ...]
     passing: int
@@ -58,7 +61,7 @@ class CaseImpact:
     after: VerdictSummary | None
 
 
-def impact(old: Key, new: Key) -> Impact:
+def impact(old: Key, new: Key, language: Language = ENGLISH) -> Impact:
     """What the changes from `old` to `new` do; neither has errors."""
     found = tuple(change for change in changes(old, new) if change.place.field != "version")
     before = {result.check.id: result.passed for result in run_checks(old)}
@@ -66,6 +69,7 @@ def impact(old: Key, new: Key) -> Impact:
     weak_before, weak_after = audit(old), audit(new)
     return Impact(
         changes=found,
+        lines=key_change_lines(old, new, language),
         broken=tuple(c for c, passed in after.items() if not passed and before.get(c, True)),
         mended=tuple(c for c, passed in after.items() if passed and before.get(c) is False),
         passing=sum(after.values()),

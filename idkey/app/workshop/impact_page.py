@@ -101,10 +101,10 @@ class ImpactPage(QWidget):
             self._ask(editing.saved, editing.key)
 
     def _ask(self, old: Key, new: Key) -> None:
-        store = self._state.store
+        store, language = self._state.store, self._desk.language
 
         def effects(_: Tick) -> Impact:  # on a pool thread
-            return impact(old, new)
+            return impact(old, new, language)
 
         def cases(tick: Tick) -> Reruns:  # on a pool thread
             return reruns(store, old, new, tick)
