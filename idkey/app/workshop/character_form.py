@@ -171,7 +171,7 @@ class CharacterPage(EntryPage):
         return {
             "words": fields.lines(self.tr("Other words people search for"), self.tr("One a line")),
             "sources": self.sources,
-            "id": fields.id(self.tr("Id"), lambda: self._current, self.ids),
+            "id": fields.id(self.tr("Id"), self.current_id, self.ids),
         }
 
     def shown(self, editing: Editing, one: Any) -> None:

@@ -94,7 +94,7 @@ class CheckPage(EntryPage):
                 ),
                 "note": fields.prose(self.tr("Note")),
                 "sources": self.sources,
-                "id": fields.id(self.tr("Id"), lambda: self._current, self.ids),
+                "id": fields.id(self.tr("Id"), self.current_id, self.ids),
             }
         )
 

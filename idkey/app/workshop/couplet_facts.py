@@ -5,9 +5,9 @@ from dataclasses import dataclass, field
 
 import networkx as nx
 
-from idkey.app.workshop.couplet_edit import taxa_below
 from idkey.engine.audit import agrees
 from idkey.engine.walk import graph
+from idkey.model.couplet import Lead, Sees
 from idkey.model.key import Key
 
 LeadPlace = tuple[str, int]
@@ -51,20 +51,20 @@ def couplet_facts(key: Key) -> CoupletFacts:
     if not key.couplets:
         return CoupletFacts()
     drawn = graph(key.couplets)
+    agree = _Agreement(key)
     knots: dict[str, int] = {}
     for number, knot in enumerate(nx.strongly_connected_components(drawn)):
         knots |= dict.fromkeys(knot, number)
     start = key.couplets[0].id
     reached = nx.descendants(drawn, start) | {start}
-    below = {couplet.id: taxa_below(key.couplets, couplet.id) for couplet in key.couplets}
+    below = _below(key, drawn)
     leads = {}
     for couplet in key.couplets:
         for number, lead in enumerate(couplet.leads):
             taxa = below.get(lead.to, ()) if lead.to else lead.taxa
-            known = [taxon for taxon in taxa if taxon in key.taxon]
             leads[couplet.id, number] = LeadFact(
                 taxa=taxa,
-                wrong=tuple(taxon for taxon in known if not agrees(key, taxon, lead)),
+                wrong=agree.against(lead, taxa),
                 circles=bool(lead.to) and knots[couplet.id] == knots[lead.to],
                 lost=bool(lead.to) and lead.to not in key.couplet,
             )
@@ -74,3 +74,44 @@ def couplet_facts(key: Key) -> CoupletFacts:
         unreached=frozenset(couplet.id for couplet in key.couplets if couplet.id not in reached),
         forgotten=tuple(taxon.id for taxon in key.taxa if taxon.id not in ends),
     )
+
+
+class _Agreement:
+    """Which taxa the scores let stand for what a lead asks; asked once for each character."""
+
+    def __init__(self, key: Key) -> None:
+        self._key = key
+        self._against: dict[Sees, frozenset[str]] = {}
+
+    def against(self, lead: Lead, taxa: tuple[str, ...]) -> tuple[str, ...]:
+        """Those of the taxa whose scores speak against the lead."""
+        wrong = [self._wrong(sees) for sees in lead.sees]
+        return tuple(taxon for taxon in taxa if any(taxon in one for one in wrong))
+
+    def _wrong(self, sees: Sees) -> frozenset[str]:
+        if sees not in self._against:
+            lead = Lead(statement="", sees=(sees,), to="-")
+            self._against[sees] = frozenset(
+                taxon.id for taxon in self._key.taxa if not agrees(self._key, taxon.id, lead)
+            )
+        return self._against[sees]
+
+
+def _below(key: Key, drawn: "nx.DiGraph[str]") -> Mapping[str, tuple[str, ...]]:
+    """Taxa each couplet can lead to, in the order of the key; a circle leads to all in it."""
+    own = {
+        couplet.id: {taxon for lead in couplet.leads for taxon in lead.taxa}
+        for couplet in key.couplets
+    }
+    knots = nx.condensation(drawn)
+    found: dict[int, set[str]] = {}
+    for knot in reversed(list(nx.topological_sort(knots))):
+        found[knot] = set().union(*(found[goal] for goal in knots.successors(knot)))
+        for name in knots.nodes[knot]["members"]:
+            found[knot] |= own.get(name, set())
+    place = {taxon.id: n for n, taxon in enumerate(key.taxa)}
+    rank = {
+        name: tuple(sorted(taxa, key=lambda t: place.get(t, -1))) for name, taxa in found.items()
+    }
+    mapping = knots.graph["mapping"]
+    return {couplet.id: rank[mapping[couplet.id]] for couplet in key.couplets}

@@ -27,8 +27,10 @@ from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_entries import EntryKind, put
 from idkey.app.workshop.forms_form import Form, with_value
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.forms_problems import place_of, problems_of
 from idkey.app.workshop.forms_references import renamed
+from idkey.app.workshop.forms_values import weakly
 from idkey.app.workshop.state import WorkshopState
 from idkey.formats.problem import Problem
 from idkey.model.couplet import Couplet, Lead
@@ -38,7 +40,7 @@ SIDE_BY_SIDE = 820
 """Width from which the form stands beside the graph, in pixels at 100 % text."""
 
 
-class CoupletPage(QWidget):
+class CoupletPage(LivePage):
     """Couplets as a graph and as text.
 
     Args:
@@ -47,16 +49,15 @@ class CoupletPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self.state, self.desk = state, desk
+        super().__init__(state)
+        self.desk = desk
         self.chosen: LeadPlace | None = None
-        self._key: Key | None = None
         self._facts: tuple[Key | None, CoupletFacts] = (None, CoupletFacts())
         fields = Fields(state, desk)
         self.bar = CoupletBar(desk)
         self.graph = CoupletGraph(desk)
         self.text = CoupletText(state, desk)
-        self.form = LeadForm(fields, desk, lambda name: taxa_below(self.key.couplets, name))
+        self.form = LeadForm(fields, desk, weakly(self.below, ()))
         self.head = Form(desk.theme)
         self.head.add(
             {
@@ -69,13 +70,11 @@ class CoupletPage(QWidget):
         self.split = QSplitter()
         self._lay_out()
         self._connect()
-        self.show_editing(state.editing)
+        self.follow()
 
-    @property
-    def key(self) -> Key:
-        """The key as it is now; when it was put away, as it was."""
-        assert self._key is not None
-        return self._key
+    def below(self, name: str) -> tuple[str, ...]:
+        """Taxa a couplet can lead to."""
+        return taxa_below(self.key.couplets, name)
 
     @property
     def couplet(self) -> Couplet | None:
@@ -90,12 +89,9 @@ class CoupletPage(QWidget):
             return None
         return one.leads[self.chosen[1]]
 
-    @Slot(object)
-    def show_editing(self, editing: Editing | None) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show the couplets of the key on the table."""
-        if editing is None:
-            return
-        key = self._key = editing.key
+        key = editing.key
         self._keep_chosen(key)
         problems = problems_of(editing, EntryKind.COUPLET)
         if key is not self._facts[0]:
@@ -126,10 +122,11 @@ class CoupletPage(QWidget):
         """Choose a lead, or a whole couplet with -1."""
         self.flush()
         self.chosen = (couplet, lead)
-        self.show_editing(self.state.editing)
+        self.redraw()
 
     def show_place(self, place: object) -> None:
         """Go to the couplet and the lead of a mistake or a remark."""
+        self.fresh()
         self.bar.show_view(View.GRAPH)
         if isinstance(place, Problem):
             found = place_of(self.key, place)
@@ -197,7 +194,6 @@ class CoupletPage(QWidget):
         column.addWidget(self.split, 1)
 
     def _connect(self) -> None:
-        self.state.changed.connect(self.show_editing)
         self.bar.view_chosen.connect(self._on_view_chosen)
         self.bar.asked.connect(self._on_bar_asked)
         self.graph.picked.connect(self.choose)
@@ -262,7 +258,7 @@ class CoupletPage(QWidget):
     def _on_view_chosen(self, view: View) -> None:
         self.flush()
         self.stack.setCurrentIndex(int(view is View.TEXT))
-        self.show_editing(self.state.editing)
+        self.redraw()
         if view is View.TEXT and self.chosen is not None:
             name, number = self.chosen
             start = f"{name} {letter(max(number, 0))}."

@@ -1,6 +1,6 @@
 """Makes the fields of a page, each in the look of the desk and with its unread texts kept."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 
 from PySide6.QtCore import QCoreApplication
 
@@ -16,6 +16,7 @@ from idkey.app.workshop.forms_values import (
     Reading,
     id_reading,
     number_reading,
+    weakly,
 )
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.key import Key
@@ -62,10 +63,10 @@ class Fields:
         return self.typed(name, BOUND)
 
     def id(
-        self, name: str, own: Callable[[], str], taken: Callable[[], Iterable[str]]
+        self, name: str, own: Callable[[], str], taken: Callable[[], tuple[str, ...]]
     ) -> TypedField:
-        """An id; renaming follows everywhere."""
-        return self.typed(name, id_reading(own, taken))
+        """An id; renaming follows everywhere. `own` and `taken` are bound methods."""
+        return self.typed(name, id_reading(weakly(own, ""), weakly(taken, ())))
 
     def choice(self, name: str, options: Options, hint: str = "") -> ChoiceField:
         """One of several values."""

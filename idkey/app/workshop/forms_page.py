@@ -25,6 +25,7 @@ from idkey.app.workshop.forms_entries import (
 )
 from idkey.app.workshop.forms_form import Form, with_value
 from idkey.app.workshop.forms_list import EntryList, EntryRow
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.forms_problems import place_of, problems_of
 from idkey.app.workshop.forms_references import removed, renamed, uses
 from idkey.app.workshop.state import WorkshopState
@@ -35,7 +36,7 @@ WIDEST = 760
 """Width of a form at 100 % text, in pixels: longer lines are hard to read."""
 
 
-class EntryPage(QWidget):
+class EntryPage(LivePage):
     """The entries of one kind of the key on the table.
 
     Args:
@@ -49,10 +50,9 @@ class EntryPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk, *, kind: EntryKind, name: str) -> None:
-        super().__init__()
-        self.state, self.desk, self.kind = state, desk, kind
+        super().__init__(state)
+        self.desk, self.kind = desk, kind
         self._current = ""
-        self._key: Key | None = None
         self.list = EntryList(name, desk, ordered=kind in ORDERED)
         self.confirm = Confirm()
         self.form = Form(desk.theme)
@@ -61,9 +61,7 @@ class EntryPage(QWidget):
         self.made(self.form)
         self._lay_out()
         self._connect()
-        self.show_editing(state.editing)
-
-    # What each kind says of itself
+        self.follow()
 
     def made(self, form: Form) -> None:
         """Put the fields into the form."""
@@ -74,7 +72,7 @@ class EntryPage(QWidget):
         raise NotImplementedError
 
     def detail_of(self, one: Any) -> str:
-        """More about an entry, for the search and the tool tip."""
+        """More about an entry, for the search."""
         return str(one.id)
 
     def mark_of(self, _: Any) -> str:
@@ -104,18 +102,18 @@ class EntryPage(QWidget):
     def shown(self, editing: Editing, one: Any) -> None:
         """Show what the form does not show by itself, and offer what can be chosen."""
 
-    # What all have in common
-
-    @property
-    def key(self) -> Key:
-        """The key as it is now; when it was put away, as it was."""
-        assert self._key is not None
-        return self._key
-
     @property
     def current(self) -> Entry | None:
-        """The entry shown; None when there is none."""
+        """The entry shown, if any."""
         return entry(self.key, self.kind, self._current) if self.state.editing else None
+
+    def key_now(self) -> Key:
+        """The key as it is now, for parts that ask later."""
+        return self.key
+
+    def current_id(self) -> str:
+        """Id of the entry shown; empty when there is none."""
+        return self._current
 
     def ids(self) -> tuple[str, ...]:
         """Ids in use."""
@@ -126,7 +124,7 @@ class EntryPage(QWidget):
         self.list.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def close_work(self) -> None:
-        """Make what was typed a step."""
+        """The same as `flush`, when the page is left for good."""
         self.flush()
 
     def flush(self) -> None:
@@ -136,6 +134,7 @@ class EntryPage(QWidget):
 
     def show_place(self, place: object) -> None:
         """Go to the entry and the field of a mistake, or to the entry of a remark."""
+        self.fresh()
         if isinstance(place, Problem):
             found = place_of(self.key, place)
             if found is not None and found[0] is self.kind:
@@ -148,17 +147,14 @@ class EntryPage(QWidget):
             self.list.choose(known)
             self.focus_first()
 
-    @Slot(object)
-    def show_editing(self, editing: Editing | None) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show the entries of the key on the table."""
-        if editing is None:
-            return
-        self._key = editing.key
         found = entries(editing.key, self.kind)
         ids = [one.id for one in found]
         if self._current not in ids:
-            place = min(self._place_before(), len(ids) - 1)
-            self._current = ids[place] if ids else ""
+            shown = [row.id for row in self.list.rows.rows]
+            before = shown.index(self._current) if self._current in shown else 0
+            self._current = ids[min(before, len(ids) - 1)] if ids else ""
         problems = problems_of(editing, self.kind)
         rows = tuple(
             EntryRow(
@@ -177,10 +173,6 @@ class EntryPage(QWidget):
             self.shown(editing, one)
             self.form.show_entry(one, f"{editing.folder}/{self.kind}/{one.id}")
             self.form.show_problems(problems.get(one.id, {}))
-
-    def _place_before(self) -> int:
-        rows = [row.id for row in self.list.rows.rows]
-        return rows.index(self._current) if self._current in rows else 0
 
     def _framed(self) -> QWidget:
         frame = QWidget()
@@ -218,7 +210,6 @@ class EntryPage(QWidget):
         self.list.remove_asked.connect(self.ask_remove)
         self.list.moved.connect(self._on_list_moved)
         self.form.edited.connect(self._on_form_edited)
-        self.state.changed.connect(self.show_editing)
 
     @Slot()
     def add(self) -> None:
@@ -276,7 +267,7 @@ class EntryPage(QWidget):
         self.flush()
         self.confirm.put_away()
         self._current = name
-        self.show_editing(self.state.editing)
+        self.redraw()
         self.pane.verticalScrollBar().setValue(0)
 
     @Slot(int)

@@ -4,7 +4,8 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from math import isfinite
-from typing import Any
+from typing import Any, ParamSpec, TypeVar
+from weakref import WeakMethod
 
 from PySide6.QtCore import QCoreApplication
 
@@ -14,6 +15,29 @@ from idkey.formats.plain import number
 from idkey.model.key import Key
 
 translate = QCoreApplication.translate
+
+
+P = ParamSpec("P")
+T = TypeVar("T")
+
+
+def weakly(method: Callable[P, T], otherwise: T) -> Callable[P, T]:
+    """A method that a part may hold without holding its owner.
+
+    A widget held by its own parts is let go of by the garbage collector only, and that may
+    bring down the program.
+
+    Args:
+        method: A bound method.
+        otherwise: What is returned once the owner is gone.
+    """
+    held = WeakMethod(method)
+
+    def called(*args: P.args, **kwargs: P.kwargs) -> T:
+        found = held()
+        return otherwise if found is None else found(*args, **kwargs)
+
+    return called
 
 
 class UnreadError(Exception):

@@ -9,6 +9,7 @@ from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_form import Form, with_value
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.forms_page import WIDEST
 from idkey.app.workshop.forms_problems import head_problems, path_of
 from idkey.app.workshop.forms_values import GLOSSARY
@@ -20,7 +21,7 @@ LICENCES = ("CC0-1.0", "CC-BY-4.0", "CC-BY-SA-4.0", "CC-BY-NC-4.0", "MIT")
 """SPDX identifiers offered while one types."""
 
 
-class KeyPage(QWidget):
+class KeyPage(LivePage):
     """The key on the table as a whole.
 
     Args:
@@ -29,8 +30,8 @@ class KeyPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self.state, self.desk = state, desk
+        super().__init__(state)
+        self.desk = desk
         self.form = Form(desk.theme)
         self.form.setMaximumWidth(desk.theme.px(WIDEST))
         self.identity = caption(rank="soft")
@@ -45,14 +46,10 @@ class KeyPage(QWidget):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(frame))
         self.form.edited.connect(self._on_form_edited)
-        state.changed.connect(self.show_editing)
-        self.show_editing(state.editing)
+        self.follow()
 
-    @Slot(object)
-    def show_editing(self, editing: Editing | None) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show the key on the table."""
-        if editing is None:
-            return
         key = editing.key
         counts = self.tr("{taxa} taxa · {characters} characters · {scores} scores")
         text = counts.format(
@@ -64,6 +61,7 @@ class KeyPage(QWidget):
 
     def show_place(self, place: object) -> None:
         """Go to the field of a mistake."""
+        self.fresh()
         if isinstance(place, Problem):
             self.form.reach(path_of(place.loc))
 

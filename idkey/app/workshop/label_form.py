@@ -95,14 +95,14 @@ class LabelPage(EntryPage):
     def _add_rest(self, form: Form, fields: Fields) -> None:
         form.head(self.tr("What it usually turns out to be, before your own cases"))
         name = self.tr("Starting rates")
-        self.rates = RatesField(name, fields, theme=self.desk.theme, key=lambda: self.key)
+        self.rates = RatesField(name, fields, theme=self.desk.theme, key=self.key_now)
         self.rates.title.hide()
         self.sources = fields.sources(self.tr("Sources"))
         form.add(
             {
                 "rates": self.rates,
                 "sources": self.sources,
-                "id": fields.id(self.tr("Id"), lambda: self._current, self.ids),
+                "id": fields.id(self.tr("Id"), self.current_id, self.ids),
             }
         )
 

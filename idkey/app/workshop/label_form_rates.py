@@ -10,7 +10,7 @@ from idkey.app.parts.theme import Theme
 from idkey.app.workshop.form_fields import Fields, source_options
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.forms_form import Form, with_value
-from idkey.app.workshop.forms_values import number_reading, shares_reading
+from idkey.app.workshop.forms_values import number_reading, shares_reading, weakly
 from idkey.model.key import Key
 from idkey.model.label import Rates
 
@@ -24,12 +24,12 @@ class RatesField(Field):
         name: What it is called.
         fields: Makes fields.
         theme: The look.
-        key: The key as it is now.
+        key: A bound method: the key as it is now.
     """
 
     def __init__(self, name: str, fields: Fields, *, theme: Theme, key: Callable[[], Key]) -> None:
         super().__init__(name, theme)
-        self._key = key
+        self._key = key = weakly(key, Key(id="", title="", version=""))
         self._value: Rates | None = None
         self._owner = ""
         self.form = Form(theme)

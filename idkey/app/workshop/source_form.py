@@ -52,7 +52,7 @@ class SourcePage(EntryPage):
             }
         )
         form.add(
-            {"kind": self.sort, "id": fields.id(self.tr("Id"), lambda: self._current, self.ids)},
+            {"kind": self.sort, "id": fields.id(self.tr("Id"), self.current_id, self.ids)},
             abreast=True,
         )
         form.add(

@@ -18,6 +18,40 @@ SIDE = 84
 Row = tuple[str, Path]
 
 
+class Thumbnails:
+    """Small drawings, each drawn when it is first asked for.
+
+    Args:
+        desk: Look, drawings, language.
+        ratio: Device pixels per pixel.
+    """
+
+    def __init__(self, desk: Desk, ratio: float) -> None:
+        self._side = desk.theme.px(SIDE)
+        self._ground = desk.theme.colour("plate")
+        self._ratio = ratio
+        self._pixmaps: dict[Path, QPixmap | None] = {}
+
+    def of(self, row: Row) -> QPixmap | None:
+        """The drawing of a row; None when it cannot be read."""
+        if row[1] not in self._pixmaps:
+            found = rendered(row[1], QSize(self._side, self._side), self._ratio)
+            self._pixmaps[row[1]] = None if found is None else self._on_plate(found)
+        return self._pixmaps[row[1]]
+
+    def _on_plate(self, drawing: QPixmap) -> QPixmap:
+        """The drawing on the ground it is drawn for, which stays light in the dark scheme."""
+        side, size = self._side, drawing.deviceIndependentSize()
+        plate = QPixmap(QSize(side, side) * self._ratio)
+        plate.setDevicePixelRatio(self._ratio)
+        plate.fill(self._ground)
+        painter = QPainter(plate)
+        left, top = round((side - size.width()) / 2), round((side - size.height()) / 2)
+        painter.drawPixmap(left, top, drawing)
+        painter.end()
+        return plate
+
+
 class FigureChooser(QFrame):
     """Lists drawings; Enter or a click takes one.
 
@@ -35,7 +69,6 @@ class FigureChooser(QFrame):
         self.setProperty("pane", "quiet")
         self._theme = desk.theme
         self._all: tuple[Row, ...] = ()
-        self._pixmaps: dict[Path, QPixmap | None] = {}
         self.search = QLineEdit()
         self.search.setAccessibleName(self.tr("Search the drawings"))
         self.search.setPlaceholderText(self.tr("Search the drawings: key, character, state …"))
@@ -44,7 +77,7 @@ class FigureChooser(QFrame):
         self.rows: RowsModel[Row] = RowsModel(
             {
                 int(role.DisplayRole): lambda row: Path(row[0]).stem.replace("_", " "),
-                int(role.DecorationRole): self._pixmap,
+                int(role.DecorationRole): Thumbnails(desk, self.devicePixelRatioF()).of,
                 int(role.ToolTipRole): lambda row: row[0],
             },
             parent=self,
@@ -87,28 +120,6 @@ class FigureChooser(QFrame):
     def _filter(self) -> None:
         words = self.search.text().casefold().replace(" ", "_").strip("_")
         self.rows.replace(tuple(row for row in self._all if words in row[0].casefold()))
-
-    def _pixmap(self, row: Row) -> QPixmap | None:
-        if row[1] not in self._pixmaps:
-            side = self._theme.px(SIDE)
-            found = rendered(row[1], QSize(side, side), self.devicePixelRatioF())
-            self._pixmaps[row[1]] = self._on_plate(found, side)
-        return self._pixmaps[row[1]]
-
-    def _on_plate(self, drawing: QPixmap | None, side: int) -> QPixmap | None:
-        """The drawing on the ground it is drawn for, which stays light in the dark scheme."""
-        if drawing is None:
-            return None
-        plate = QPixmap(QSize(side, side) * self.devicePixelRatioF())
-        plate.setDevicePixelRatio(self.devicePixelRatioF())
-        plate.fill(self._theme.colour("plate"))
-        painter = QPainter(plate)
-        size = drawing.deviceIndependentSize()
-        painter.drawPixmap(
-            round((side - size.width()) / 2), round((side - size.height()) / 2), drawing
-        )
-        painter.end()
-        return plate
 
     @Slot()
     def _on_search_changed(self) -> None:

@@ -80,7 +80,7 @@ class TaxonPage(EntryPage):
             {
                 "note": fields.prose(self.tr("Note")),
                 "sources": fields.sources(self.tr("Sources")),
-                "id": fields.id(self.tr("Id (file name)"), lambda: self._current, self.ids),
+                "id": fields.id(self.tr("Id (file name)"), self.current_id, self.ids),
             }
         )
 

@@ -1,5 +1,7 @@
 """Entries of a key edited in place with the keyboard: nothing typed is lost, everything follows."""
 
+import gc
+import weakref
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -12,6 +14,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdi
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.character_form import CharacterPage
 from idkey.app.workshop.check_form import CheckPage
+from idkey.app.workshop.couplet_page import CoupletPage
 from idkey.app.workshop.forms_page import EntryPage
 from idkey.app.workshop.forms_text_box import TextBox
 from idkey.app.workshop.forms_typed import TypedField
@@ -416,6 +419,18 @@ def test_ctrl_s_saves_what_is_just_being_typed(qtbot, table: Table, desk: Desk):
 
     assert read_key(table.editing.folder).taxa[0].authority == "Somebody, 1901"
     view.close_work()
+
+
+@pytest.mark.parametrize("kind", [*PAGES, KeyPage, CoupletPage])
+def test_a_page_is_let_go_of_without_the_garbage_collector(table: Table, desk: Desk, kind: type):
+    page = kind(table.state, desk)
+    gone = weakref.ref(page)
+    gc.disable()
+    try:
+        del page
+        assert gone() is None
+    finally:
+        gc.enable()
 
 
 def test_each_page_is_told_the_places_it_can_show(table: Table):
