@@ -6,6 +6,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 
+from idkey import places
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.workshop.couplet_edit import (
     ended_in,
@@ -184,3 +185,16 @@ def test_numbers_follow_the_order(key: Key):
 
 def test_letters_go_on_after_z():
     assert [letter(n) for n in (0, 25, 26, 52)] == ["a", "z", "aa", "ba"]
+
+
+def test_the_example_of_the_manual_is_read(key: Key):
+    page = (places.docs_folder() / "howto" / "edit-entries-and-couplets.md").read_text("utf-8")
+    example = page.split("```text\n")[1].split("```")[0]
+
+    read, mistakes = couplets_of_text(example, key)
+
+    assert not mistakes
+    assert read is not None
+    assert [one.id for one in read] == ["1", "2"]
+    assert read[0].leads[0].sees[1].low == 120
+    assert read[0].leads[1].taxa == ("pandinus_gambiensis", "pandinus_imperator")
