@@ -24,7 +24,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, previewed
 from idkey.app.parts.messages import Message
 from idkey.app.parts.sheet import page_style
-from idkey.store.record import Sale
+from idkey.store.record import Papers, Sale
 
 
 class RationaleDialog(QDialog):
@@ -34,6 +34,7 @@ class RationaleDialog(QDialog):
         session: The session; its verdict is the one that is written.
         desk: Look, drawings, language.
         folder: Where the files go unless the person says otherwise.
+        papers: Permit fields of the record, to be shown.
         parent: The window.
 
     Signals:
@@ -42,9 +43,18 @@ class RationaleDialog(QDialog):
 
     signed = Signal(str, object)
 
-    def __init__(self, session: Session, desk: Desk, *, folder: Path, parent: QWidget) -> None:
+    def __init__(
+        self,
+        session: Session,
+        desk: Desk,
+        *,
+        folder: Path,
+        parent: QWidget,
+        papers: Papers | None = None,
+    ) -> None:
         super().__init__(parent)
         self._session = session
+        self._papers = papers
         self._desk = desk
         self.setWindowTitle(self.tr("Rationale"))
         self.resize(desk.theme.px(900), desk.theme.px(660))
@@ -146,6 +156,7 @@ class RationaleDialog(QDialog):
             sale=sale,
             folder=Path(self.folder.text().strip()).expanduser(),
             language=self._desk.language.code,
+            papers=self._papers,
         )
 
     @Slot()

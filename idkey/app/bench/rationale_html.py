@@ -35,9 +35,17 @@ def preview_html(found: Rationale) -> str:
         _section(
             translate("preview", "Not looked at"), paragraph(escape(unseen)) if unseen else ""
         ),
+        _section(translate("preview", "Permit fields"), bullets(_papers(found))),
         _section(translate("preview", "Next"), paragraph(rich(found.next_step))),
     ]
     return "".join(parts)
+
+
+def _papers(found: Rationale) -> tuple[str, ...]:
+    if found.papers is None:
+        return ()
+    noted = (f"{name}: {value}" for name, value in found.papers.fields)
+    return tuple(map(escape, (*noted, *found.papers.missing, found.papers.check)))
 
 
 def _finding(finding: SeenFinding) -> str:

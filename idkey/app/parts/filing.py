@@ -14,7 +14,7 @@ from idkey.store import rationales
 from idkey.store.book import Store
 from idkey.store.codec import sha256
 from idkey.store.intake import papers_of
-from idkey.store.record import Sale, VerdictSummary
+from idkey.store.record import Papers, Sale, VerdictSummary
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +28,7 @@ class Order:
         folder: Where the files go; made when it is missing.
         language: Code of the language to write in.
         pictures: Folder of the kept pictures; None shows none.
+        papers: Permit fields for the preview; what is written takes those of the record.
     """
 
     key: Key
@@ -36,6 +37,7 @@ class Order:
     folder: Path
     language: str
     pictures: Path | None = None
+    papers: Papers | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +50,13 @@ class Filed:
 
 def previewed(order: Order) -> Rationale:
     """The rationale as it would be written, without its revision."""
-    return rationale(order.key, order.assessment, sale=order.sale, language=order.language)
+    return rationale(
+        order.key,
+        order.assessment,
+        sale=order.sale,
+        language=order.language,
+        papers=order.papers,
+    )
 
 
 def file_rationale(store: Store, order: Order) -> Filed:

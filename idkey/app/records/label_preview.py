@@ -1,13 +1,16 @@
 """A label and the page it is printed on, drawn small."""
 
+from html import escape
+
 import segno
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF, QTextDocument
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from idkey.app.parts.theme import Theme
 from idkey.engine.result import Stake
 from idkey.report.label_stock import Stock
+from idkey.report.names import rich_text
 from idkey.report.shop_label import LabelMark, ShopLabel
 
 PAPER, INK, FAINT = QColor("#ffffff"), QColor("#1d1d1b"), QColor("#b9b9b4")
@@ -143,19 +146,24 @@ class LabelPreview(QWidget):
 
     def _draw_text(self, painter: QPainter, room: QRectF, label: ShopLabel) -> None:
         below = " · ".join(part for part in (label.below, label.facts, label.price) if part)
-        wrap = Qt.TextFlag.TextWordWrap
-        painter.setPen(INK)
+        page = QTextDocument()
+        page.setDocumentMargin(0)
+        page.setTextWidth(room.width())
         size = room.height() * 0.4
         while size > 6:
-            painter.setFont(self._sized(size, italic=label.name in label.italic, bold=True))
-            name = painter.fontMetrics().boundingRect(room.toRect(), wrap, label.name)
-            if name.height() <= room.height() * 0.62 and name.width() <= room.width():
+            page.setDefaultFont(self._sized(size))
+            small = max(6, round(size * 0.5))
+            page.setHtml(
+                f'<body style="color: {INK.name()}"><b>{rich_text(label.italic, label.name)}</b>'
+                f'<p style="margin: 0; font-size: {small}px">{escape(below)}</p></body>'
+            )
+            if page.size().height() <= room.height() and page.idealWidth() <= room.width():
                 break
-            size *= 0.9
-        painter.drawText(room, wrap, label.name)
-        painter.setFont(self._sized(max(size * 0.5, 6)))
-        rest = room.adjusted(0, name.height() + 2, 0, 0)
-        painter.drawText(rest, wrap, below)
+            size *= 0.92
+        painter.save()
+        painter.translate(room.topLeft())
+        page.drawContents(painter)
+        painter.restore()
 
     def _sized(self, pixels: float, *, italic: bool = False, bold: bool = False) -> QFont:
         font = self._theme.font(12, italic=italic, bold=bold)

@@ -12,6 +12,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, file_rationale
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.messages import message_for
+from idkey.store.intake import papers_of
 
 
 class Writing(QObject):
@@ -38,7 +39,10 @@ class Writing(QObject):
     def open(self) -> None:
         """Ask for sale and signature."""
         session = self._state.session
-        dialog = RationaleDialog(session, self._desk, folder=self._folder, parent=self._over)
+        papers = papers_of(self._state.keeper.store, session.case.id)
+        dialog = RationaleDialog(
+            session, self._desk, folder=self._folder, parent=self._over, papers=papers
+        )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.signed.connect(self._on_dialog_signed)
         dialog.destroyed.connect(self._on_dialog_destroyed)

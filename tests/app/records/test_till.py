@@ -96,6 +96,7 @@ def test_sales_go_out_with_buyers_only_when_ticked(view: RecordsView, tmp_path: 
         assert row.get("buyer", "") == ("buyer 12" if ticked else "")
 
 
+@pytest.mark.slow
 def test_the_watched_folder_gets_its_rationale_and_is_watched_again_after_a_start(
     view: RecordsView,
     book: Store,

@@ -283,6 +283,7 @@ def shown(kind: type) -> object:
     return next(w for w in QApplication.topLevelWidgets() if isinstance(w, kind) and w.isVisible())
 
 
+@pytest.mark.slow
 def test_rates_go_out_as_a_table_and_as_plots(view: RecordsView, tmp_path: Path, qtbot: QtBot):
     view.rates.refresh()
     settle(view, qtbot)
