@@ -4,7 +4,7 @@ import hashlib
 import json
 import os
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
@@ -14,13 +14,16 @@ from pydantic import TypeAdapter, ValidationError
 from idkey.errors import IdKeyError
 from idkey.formats.delta import Delta, applied, delta
 from idkey.model.key import Key
+from idkey.model.score import Score
 
 FORMAT = 1
 LARGEST_DRAFT = 256 * 2**20
 MOST_STEPS = 50
 """Steps that are kept to be taken back."""
 
+_MOST_SHARED = 3
 _KEY = TypeAdapter(Key)
+_SCORE = TypeAdapter(Score)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,11 +50,12 @@ def draft_file(drafts: Path, folder: Path) -> Path:
 
 
 class DraftWriter:
-    """Writes drafts one after another; what it worked out for a step is not worked out again."""
+    """Writes drafts one after another; what it worked out once is not worked out again."""
 
     def __init__(self) -> None:
         self._plain: dict[int, tuple[Key, Any]] = {}
         self._steps: dict[tuple[int, int], tuple[Key, Key, Delta]] = {}
+        self._scores: dict[int, tuple[Score, Any, str]] = {}
 
     def write(self, draft: KeyDraft, file: Path) -> None:
         """Put a draft in the place of the one that is there, whole or not at all.
@@ -66,17 +70,26 @@ class DraftWriter:
         said = {
             "format": FORMAT,
             "folder": str(draft.folder),
-            "key": self._said(draft.key),
+            "key": {**self._said(draft.key), "scores": []},
             "saved": self._back(draft.key, draft.saved),
             "past": [{"words": w, "back": s} for (_, w), s in zip(past, steps, strict=True)],
         }
-        _put(file, json.dumps(said, ensure_ascii=False, separators=(",", ":")))
+        scores = ",".join(self._score(score)[2] for score in draft.key.scores)
+        _put(file, f'{_json(said)[:-1]},"scores":[{scores}]}}')
 
     def _said(self, key: Key) -> Any:
         if id(key) not in self._plain:
-            plain = _KEY.dump_python(key, mode="json", exclude_defaults=True)
+            plain = _KEY.dump_python(replace(key, scores=()), mode="json", exclude_defaults=True)
+            plain["scores"] = [self._score(score)[1] for score in key.scores]
             self._plain[id(key)] = (key, plain)
         return self._plain[id(key)][1]
+
+    def _score(self, score: Score) -> tuple[Score, Any, str]:
+        """The score, as plain values, and as text; keys share most of theirs."""
+        if id(score) not in self._scores:
+            plain = _SCORE.dump_python(score, mode="json", exclude_defaults=True)
+            self._scores[id(score)] = (score, plain, _json(plain))
+        return self._scores[id(score)]
 
     def _back(self, after: Key, before: Key) -> Delta:
         pair = (id(after), id(before))
@@ -90,6 +103,8 @@ class DraftWriter:
         recent = {id(key) for key in keys[-3:]}
         self._plain = {n: kept for n, kept in self._plain.items() if n in recent}
         self._steps = {pair: kept for pair, kept in self._steps.items() if {*pair} <= known}
+        if len(self._scores) > _MOST_SHARED * max(len(keys[-1].scores), 1000):
+            self._scores = {}
 
 
 def read_draft(file: Path) -> KeyDraft | None:
@@ -136,7 +151,7 @@ def _folders(files: Iterable[Path]) -> Iterator[Path]:
 def _draft(said: Any) -> KeyDraft:
     if said["format"] != FORMAT:
         raise ValueError("another format")
-    plain = said["key"]
+    plain = {**said["key"], "scores": said["scores"]}
     key = _KEY.validate_python(plain)
     past: list[tuple[Key, str]] = []
     before = plain
@@ -152,6 +167,10 @@ def _draft(said: Any) -> KeyDraft:
         key=key,
         past=tuple(reversed(past)),
     )
+
+
+def _json(value: Any) -> str:
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
 
 
 def _put(file: Path, text: str) -> None:
