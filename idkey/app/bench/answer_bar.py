@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.answer import Answer
 from idkey.app.parts.captions import KeyButton
@@ -98,19 +98,16 @@ class AnswerBar(QWidget):
         return upper_first(certainty_words(certainty, self._desk.language))
 
     def _lay_out(self) -> None:
-        sure = QHBoxLayout()
-        sure.setSpacing(8)
-        sure.addWidget(self._certainty)
-        sure.addWidget(self._looks)
-        sure.addStretch(1)
-        sure.addWidget(self._note_it)
+        sure = FlowRow(gap=8, last_ends=True)
+        for part in (self._certainty, self._looks, self._note_it):
+            sure.add(part)
         other = FlowRow(gap=8)
         for part in (self._several, self._none, self._unseen, self._remark):
             other.add(part)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
-        column.addLayout(sure)
+        column.addWidget(sure)
         column.addWidget(other)
         column.addWidget(self.note)
         self.note.hide()

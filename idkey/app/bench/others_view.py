@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from idkey.app.bench.lineup_view import LineupList
+from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.others_rows import OtherRow, other_rows
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import caption
@@ -184,8 +185,9 @@ class OthersView(QFrame):
         heading.setContentsMargins(14, 8, 12, 4)
         heading.setSpacing(8)
         heading.addWidget(caption(self.tr("Other questions"), "strong", wraps=False))
-        heading.addWidget(caption(self.tr("by how one looks, best first"), "small", wraps=False))
-        heading.addStretch(1)
+        order = OneLine(self._desk.theme, 12)
+        order.show_text(self.tr("by how one looks, best first"))
+        heading.addWidget(order, 1)
         self.search.setMinimumWidth(self._desk.theme.px(190))
         heading.addWidget(self.search)
         column = QVBoxLayout(self)

@@ -1,7 +1,14 @@
 """What an empty bench offers: what to do, a sample, the last cases."""
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+)
 
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.choice import Choice
@@ -92,8 +99,14 @@ class StartView(QFrame):
         row = QHBoxLayout()
         row.setSpacing(8)
         row.addWidget(caption(self.tr("Key"), "strong", wraps=False))
-        row.addWidget(self._keys)
-        row.addStretch(1)
+        self._keys.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self._keys.setMinimumContentsLength(14)  # a long title does not widen the window
+        self._keys.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self._keys.setMaximumWidth(self._desk.theme.px(420))
+        row.addWidget(self._keys, 1)
+        row.addStretch(0)
         column.addLayout(row)
         column.addWidget(self._scope)
         column.addSpacing(8)

@@ -13,11 +13,13 @@ class FlowRow(QWidget):
 
     Args:
         gap: Space between widgets and between rows, in pixels.
+        last_ends: Whether the last widget stands at the end of its row.
     """
 
-    def __init__(self, gap: int = 8) -> None:
+    def __init__(self, gap: int = 8, *, last_ends: bool = False) -> None:
         super().__init__()
         self._gap = gap
+        self._last_ends = last_ends
         self._parts: list[QWidget] = []
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         policy.setHeightForWidth(True)
@@ -102,5 +104,7 @@ class FlowRow(QWidget):
         if not move:
             return
         for part, place, size in row:
+            if self._last_ends and part is self._parts[-1]:
+                place.setX(max(width - size.width(), 0))
             x = width - place.x() - size.width() if self.isRightToLeft() else place.x()
             part.setGeometry(QRect(QPoint(x, place.y() + (high - size.height()) // 2), size))

@@ -35,6 +35,9 @@ from idkey.report.words import verdict_title
 Index = QModelIndex | QPersistentModelIndex
 
 
+LEAST_WIDTH = 62
+"""Narrowest rail in pixels: with small text the names of the places still fit."""
+
 MOST_WIDTH = 88
 """Widest rail in pixels: with large text it does not take the room of the bench."""
 
@@ -152,7 +155,8 @@ class Rail(QFrame):
         super().__init__()
         self.setProperty("pane", "surface")
         self._desk = desk
-        self.setFixedWidth(min(desk.theme.px(64), MOST_WIDTH))
+        self._wide = min(max(desk.theme.px(64), LEAST_WIDTH), MOST_WIDTH)
+        self.setFixedWidth(self._wide)
         role = Qt.ItemDataRole
         self.rows: RowsModel[TrayRow] = RowsModel(
             {
@@ -206,7 +210,7 @@ class Rail(QFrame):
         made.setAccessibleName(name)
         made.setToolTip(f"{name} ({key_text(key)})")
         made.setObjectName(command)
-        made.setFixedSize(min(self._desk.theme.px(54), MOST_WIDTH - 10), self._desk.theme.px(40))
+        made.setFixedSize(self._wide - 10, self._desk.theme.px(40))
         made.clicked.connect(self._on_tool_clicked)
         return made
 
@@ -233,7 +237,7 @@ class Rail(QFrame):
         """The small font, or a smaller one where a word is too long for the rail."""
         theme = self._desk.theme
         font = theme.font(11)
-        room = min(theme.px(54), MOST_WIDTH - 10) - 4
+        room = self._wide - 14
         while QFontMetrics(font).horizontalAdvance(word) > room and font.pixelSize() > 9:
             font.setPixelSize(font.pixelSize() - 1)
         return font

@@ -1,5 +1,7 @@
 """The whole bench: every area says what the person wants, the state does it."""
 
+from collections.abc import Iterator
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
@@ -388,3 +390,30 @@ def test_no_area_is_cut_off_at_any_width(bench: BenchView, qtbot, width: int):
 
     qtbot.waitUntil(inside)
     assert bench.middle.width() >= min(width // 2, 500)
+
+
+@pytest.fixture
+def largest(state: BenchState, desk: Desk, qtbot) -> Iterator[BenchView]:
+    scheme = desk.theme.scheme
+    desk.theme.choose(scheme, 200)
+    view = BenchView(state, desk)
+    qtbot.addWidget(view)
+    view.resize(912, 700)  # a window of 1000 without its rail
+    with qtbot.waitExposed(view):
+        view.show()
+    yield view
+    view.close_work()
+    desk.theme.choose(scheme, 100)
+
+
+def test_with_the_largest_text_nothing_is_wider_than_the_smallest_window(
+    largest: BenchView, state: BenchState
+):
+    state.put_on_bench(sample_case(state.session.key))
+    middle, wide = largest.middle, {}
+    for open_page in (middle.focus_answer, middle.open_reasons, middle.leave):
+        open_page()
+        QApplication.processEvents()
+        wide[middle.page] = middle.mapTo(largest, middle.rect().topRight()).x()
+
+    assert all(right < 912 for right in wide.values()), wide
