@@ -28,6 +28,9 @@ from idkey.app.workshop.taxon_form import TaxonPage
 translate = QCoreApplication.translate
 
 
+Made = Callable[[WorkshopState, Desk], QWidget]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WorkshopPage:
     """A page: built when somebody first goes there.
@@ -41,7 +44,7 @@ class WorkshopPage:
 
     id: str
     title: str
-    made: Callable[[WorkshopState, Desk], QWidget]
+    made: Made
     shows: Callable[[object], bool] = lambda _: False
 
 
@@ -68,44 +71,18 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
 
 def _form_pages() -> tuple[WorkshopPage, ...]:
     kind = EntryKind
-    return (
-        WorkshopPage(
-            id="characters",
-            title=translate("workshop", "Characters"),
-            made=CharacterPage,
-            shows=shows_place(kind.CHARACTER),
-        ),
-        WorkshopPage(
-            id="taxa",
-            title=translate("workshop", "Taxa"),
-            made=TaxonPage,
-            shows=shows_place(kind.TAXON),
-        ),
-        WorkshopPage(
-            id="labels",
-            title=translate("workshop", "Labels"),
-            made=LabelPage,
-            shows=shows_place(kind.LABEL),
-        ),
-        WorkshopPage(
-            id="couplets",
-            title=translate("workshop", "Couplets"),
-            made=CoupletPage,
-            shows=shows_place(kind.COUPLET),
-        ),
-        WorkshopPage(
-            id="key", title=translate("workshop", "Key itself"), made=KeyPage, shows=shows_key
-        ),
-        WorkshopPage(
-            id="sources",
-            title=translate("workshop", "Sources"),
-            made=SourcePage,
-            shows=shows_place(kind.SOURCE),
-        ),
-        WorkshopPage(
-            id="checks",
-            title=translate("workshop", "Checks"),
-            made=CheckPage,
-            shows=shows_place(kind.CHECK),
-        ),
+    forms: tuple[tuple[str, str, Made, EntryKind], ...] = (
+        ("characters", translate("workshop", "Characters"), CharacterPage, kind.CHARACTER),
+        ("taxa", translate("workshop", "Taxa"), TaxonPage, kind.TAXON),
+        ("labels", translate("workshop", "Labels"), LabelPage, kind.LABEL),
+        ("couplets", translate("workshop", "Couplets"), CoupletPage, kind.COUPLET),
+        ("sources", translate("workshop", "Sources"), SourcePage, kind.SOURCE),
+        ("checks", translate("workshop", "Checks"), CheckPage, kind.CHECK),
     )
+    pages = [
+        WorkshopPage(id=own, title=title, made=made, shows=shows_place(entry))
+        for own, title, made, entry in forms
+    ]
+    title = translate("workshop", "Key itself")
+    itself = WorkshopPage(id="key", title=title, made=KeyPage, shows=shows_key)
+    return (*pages[:4], itself, *pages[4:])
