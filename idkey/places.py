@@ -50,6 +50,9 @@ def data_folder() -> Path:
 BOOK = "records.sqlite"
 """File of the record book in the data folder."""
 
+PICTURES = "pictures"
+"""Folder of the kept pictures in the data folder."""
+
 BOOK_VARIABLE = "IDKEY_BOOK"
 """Environment variable that names another record book, as a file or postgresql:// address."""
 

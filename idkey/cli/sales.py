@@ -10,6 +10,7 @@ from idkey.cli.opening import opened
 from idkey.cli.recorded import book_option, full_id, open_book
 from idkey.cli.usage import DONE, OPEN
 from idkey.errors import IdKeyError
+from idkey.places import PICTURES, data_folder
 from idkey.report.language import CODES
 from idkey.report.recorded import sale_writer
 from idkey.store.book import Store
@@ -113,7 +114,9 @@ def watch(folder: Path, every: float, once: bool, language: str, book: str) -> i
     Runs until it is stopped with Ctrl+C. A sale gets its rationale once per case.
     """
     with open_book(book) as store:
-        till = SaleFolder(store, folder, sale_writer(store, opened, language))
+        pictures = data_folder() / PICTURES
+        writer = sale_writer(store, opened, language=language, pictures=pictures)
+        till = SaleFolder(store, folder, writer)
         if not once:
             click.echo(f"watching {folder}; Ctrl+C ends it")
         while True:

@@ -3,6 +3,8 @@
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from idkey.engine.assess import assess
 from idkey.engine.compile import compile_key
@@ -77,31 +79,42 @@ def recorded(store: Store, key_of: KeyOf, case_id: str, number: int | None = Non
     return Recorded(stored, key, judged(store, key, stored.case), papers_of(store, case_id))
 
 
-def sale_writer(store: Store, key_of: KeyOf, language: str) -> Writer:
+def sale_writer(store: Store, key_of: KeyOf, *, language: str, pictures: Path) -> Writer:
     """Makes the rationale that goes with a sale, for `idkey.store.watching`.
 
     It states a revision as that was judged: where the key has moved on since, issuing anew is a
     deliberate step, and the writer refuses.
+
+    Args:
+        store: The book.
+        key_of: Finds a key by its id.
+        language: Code of the language to write in.
+        pictures: Folder of the kept pictures; it need not be there.
     """
-    # Fonts and paper take half a second to import.
+    # Fonts, paper and drawing take half a second to import.
+    from idkey.report.marked import marked_pictures
     from idkey.report.pdf import pdf_bytes
 
     def write(stored: StoredCase, sale: Sale) -> bytes:
-        key = key_of(stored.case.key)
-        if stored.case.key_digest != key.digest:
+        case, key = stored.case, key_of(stored.case.key)
+        if case.key_digest != key.digest:
             raise IdKeyError(
-                f"The key has changed since case {stored.case.id[:8]} was judged.",
+                f"The key has changed since case {case.id[:8]} was judged.",
                 "Issue the case anew in the records; then the rationale goes with its sale.",
             )
-        found = rationale(
-            key,
-            judged(store, key, stored.case),
-            sale=sale,
-            revision=stored.revision,
-            language=language,
-            papers=papers_of(store, stored.case.id),
-        )
-        return pdf_bytes(found)
+        names = {character.id: character.name for character in key.characters}
+        with TemporaryDirectory(prefix="idkey-") as copies:
+            notes, files = marked_pictures(pictures, case.findings, Path(copies), names=names)
+            found = rationale(
+                key,
+                judged(store, key, case),
+                sale=sale,
+                revision=stored.revision,
+                language=language,
+                pictures=notes,
+                papers=papers_of(store, case.id),
+            )
+            return pdf_bytes(found, pictures=files)
 
     return write
 

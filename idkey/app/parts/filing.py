@@ -104,7 +104,7 @@ def _pictures(order: Order, into: Path) -> tuple[tuple[PictureNote, ...], dict[s
     if order.pictures is None or not any(finding.pictures for finding in case.findings):
         return (), {}
     # Pillow's drawing is only needed where there are pictures.
-    from idkey.app.parts.papers import marked_pictures
+    from idkey.report.marked import marked_pictures
 
     names = {c.id: c.name for c in order.key.characters}
     return marked_pictures(order.pictures, case.findings, into, names=names)

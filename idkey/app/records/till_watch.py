@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs
 from idkey.app.records.work import Shelf
+from idkey.places import PICTURES, data_folder
 from idkey.report.language import Language
 from idkey.report.recorded import sale_writer
 from idkey.store.record import Sale, StoredCase
@@ -101,9 +102,11 @@ class TillWatch(QObject):
 
     def _begin(self, folder: Path) -> None:
         shelf, code = self._shelf, self._language.code
+        pictures = data_folder() / PICTURES
 
         def write(stored: StoredCase, sale: Sale) -> bytes:  # on a pool thread
-            return sale_writer(shelf.store, shelf.key_of, code)(stored, sale)
+            make = sale_writer(shelf.store, shelf.key_of, language=code, pictures=pictures)
+            return make(stored, sale)
 
         self.folder, self._till = folder, SaleFolder(shelf.store, folder, write)
         self._timer.start()

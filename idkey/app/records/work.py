@@ -12,6 +12,7 @@ from idkey.engine.result import Level
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.model.taxon import Permit
+from idkey.places import PICTURES
 from idkey.report.label_stock import STOCKS
 from idkey.report.language import Language
 from idkey.report.permit_words import permit_needed
@@ -35,9 +36,6 @@ from idkey.store.rationales import rationales_of
 from idkey.store.record import Papers, Revision, Sale, StoredCase
 from idkey.store.reruns import cases_per_key
 from idkey.store.tallies import DECIDED
-
-PICTURES = "pictures"
-"""Folder of the kept pictures, beside that of the rationales."""
 
 NEWEST = 12
 """Revisions of a case that are told in full."""

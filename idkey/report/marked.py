@@ -42,7 +42,11 @@ def marked_pictures(
                 continue
             files[picture] = into / f"{picture}.png"
             image.save(files[picture])
-            notes.append(PictureNote(id=picture, caption=names[finding.character], sha256=picture))
+            notes.append(
+                PictureNote(
+                    id=picture, caption=names.get(finding.character, picture[:12]), sha256=picture
+                )
+            )
     return tuple(notes), files
 
 
