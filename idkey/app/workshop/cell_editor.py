@@ -57,6 +57,7 @@ class CellEditor(QFrame):
         self.cell: Cell = ("", "")
         self._scores: tuple[Score, ...] = ()
         self._at = 0
+        self._half: dict[Cell, tuple[str, ...]] = {}
         self.taxon, self.character = _plain(), _plain("strong")
         font = desk.theme.font(14, italic=True)
         self.taxon.setFont(font)
@@ -81,6 +82,8 @@ class CellEditor(QFrame):
         """Show a cell; the variant one was at stays chosen while the cell is the same."""
         before = self._key, self.cell
         same = cell == self.cell
+        if isinstance(self.value, NumberFields) and self.value.half:
+            self._half[self.cell] = self.value.half
         self._key, self.cell = key, cell
         self._scores = key.cells.get(cell, ())
         self._at = min(self._at, max(len(self._scores) - 1, 0)) if same else 0
@@ -91,6 +94,9 @@ class CellEditor(QFrame):
         if self.value is None or not told:
             self._make_value(key, cell[1])
         self._show()
+        half = self._half.pop(cell, ())
+        if half and isinstance(self.value, NumberFields) and self.value.isVisibleTo(self):
+            self.value.restore(half)
 
     def focus_first(self) -> None:
         """Put the focus on what the cell shows."""

@@ -163,10 +163,20 @@ class NumberFields(QWidget):
         column.addLayout(grid)
         column.addWidget(self.wrong)
 
+    @property
+    def half(self) -> tuple[str, ...]:
+        """What is typed and is no range; empty when there is nothing like that."""
+        texts = tuple(field.text() for field in self.fields.values())
+        return () if self.wrong.isHidden() else texts
+
+    def restore(self, half: tuple[str, ...]) -> None:
+        """Show again what was typed and is no range."""
+        for field, text in zip(self.fields.values(), half, strict=True):
+            field.setText(text)
+        self._on_edited()
+
     def show_value(self, value: Spans | None) -> None:
         """Show a range; None empties the fields."""
-        if value == self._shown and not self.wrong.isHidden():
-            return  # what is half typed stays
         self._shown = value
         self.wrong.hide()
         for name, field in self.fields.items():

@@ -182,6 +182,8 @@ class MatrixPage(QWidget):
         self._side.hide()
 
     def _connect(self) -> None:
+        for bar in (self.grid.verticalScrollBar(), self.grid.horizontalScrollBar()):
+            bar.valueChanged.connect(self._on_scrolled)
         self.grid.moved.connect(self._on_moved)
         self.grid.wanted.connect(self._on_wanted)
         self.grid.typed.connect(self._on_typed)
@@ -195,6 +197,10 @@ class MatrixPage(QWidget):
         self.tools.regions.toggled.connect(self._on_sought)
         self.tools.finder.returnPressed.connect(self._on_find)
         self._state.changed.connect(self.show_editing)
+
+    @Slot()
+    def _on_scrolled(self) -> None:
+        self.entry.follow(self.grid.visualRect(self.grid.currentIndex()))
 
     @Slot(object)
     def _on_moved(self, _: Cell) -> None:

@@ -63,6 +63,12 @@ class QuickEntry(QLineEdit):
         self.setFocus(Qt.FocusReason.OtherFocusReason)
         self._on_text_edited(text)
 
+    def follow(self, place: QRect) -> None:
+        """Go with the cell when the grid scrolls."""
+        if self.isVisible():
+            self.move(max(0, place.left()), place.top())
+            self._say(self.hint.text())
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Enter takes it, Escape gives up, and what is left is taken where it can be."""
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:

@@ -175,6 +175,26 @@ def test_the_editor_of_a_cell_tells_every_change_at_once(
     assert QApplication.focusWidget() is page.grid
 
 
+def test_a_range_that_is_half_typed_is_there_when_one_comes_back(
+    page: MatrixPage, workshop: WorkshopState, qtbot: QtBot
+):
+    numeric = next(c for c in page.model.characters if c.kind.numeric)
+    cell, other = ((taxon.id, numeric.id) for taxon in page.model.taxa[:2])
+    page.grid.go_to(cell)
+    press(qtbot, KEY.Key_Return)
+    fields = page.editor.value.fields
+    fields["low"].selectAll()
+    qtbot.keyClicks(fields["low"], "9999")
+    fields["high"].setFocus()
+    assert "no range" in page.editor.value.wrong.text()
+    page.grid.go_to(other)
+    assert page.editor.value.fields["low"].text() != "9999"
+    page.grid.go_to(cell)
+
+    assert page.editor.value.fields["low"].text() == "9999"
+    assert workshop.editing.past == ()
+
+
 def test_only_what_is_looked_for_is_shown_strongly(page: MatrixPage, workshop: WorkshopState):
     page.tools.which.choose(Sought.EMPTY)
     page._on_sought()
