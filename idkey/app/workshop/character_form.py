@@ -177,7 +177,7 @@ class CharacterPage(EntryPage):
     def shown(self, editing: Editing, one: Any) -> None:
         """Offer what can be chosen; hide what does not belong to the kind."""
         self.states.show_key(editing.key, editing.folder, one)
-        self.requires.offer(askable(editing.key, but=one.id))
+        self.requires.offer(askable(editing.key, but=one.id), editing)
         self.sources.offer(source_options(editing.key))
         for path in ("unit", "uncertainty"):
             has = bool(value_at(one, path)) or one.kind.numeric

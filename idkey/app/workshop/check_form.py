@@ -130,7 +130,7 @@ class CheckPage(EntryPage):
         """Say how it stands; hide what does not belong to its kind."""
         result = self._result(one.id)
         self._say(editing.key, result)
-        self.sees.offer(editing.key.characters)
+        self.sees.offer(editing.key.characters, editing)
         taxa = taxon_options(editing.key)
         self.remain.offer(taxa)
         self.exclude.offer(taxa)

@@ -90,7 +90,7 @@ class CoupletBar(QWidget):
     def _words(self, key: Key, facts: CoupletFacts) -> str:
         if not key.couplets:
             return self.tr("This key has no couplets. They can also be built from the matrix.")
-        parts = [self.tr("{n} couplets").format(n=len(key.couplets))]
+        parts = [self.tr("Couplets: {n}").format(n=len(key.couplets))]
         against = sum(bool(fact.wrong) for fact in facts.leads.values())
         circles = sum(fact.circles for fact in facts.leads.values())
         lost = sum(fact.lost for fact in facts.leads.values())

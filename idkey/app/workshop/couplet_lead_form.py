@@ -9,6 +9,7 @@ from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.couplet_facts import LeadFact
+from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields, taxon_options
 from idkey.app.workshop.form_sees import SeesField
 from idkey.app.workshop.forms_field import ChoiceField, Field
@@ -140,11 +141,11 @@ class LeadForm(Form):
         self.add({"remark": fields.prose(self.tr("Remark: what cannot be told apart, a caution"))})
         self.edited.connect(self._on_edited)
 
-    def show_lead(self, key: Key, lead: Lead, couplet: str, *, owner: str) -> None:
+    def show_lead(self, editing: Editing, lead: Lead, couplet: str, *, owner: str) -> None:
         """Show a lead of a couplet; `owner` tells leads apart."""
         self._lead = lead
-        self.sees.offer(key.characters)
-        self.goal.offer_key(key, but=couplet)
+        self.sees.offer(editing.key.characters, editing)
+        self.goal.offer_key(editing.key, but=couplet)
         self.show_entry(written(lead), owner)
 
     def say_facts(self, key: Key, fact: LeadFact | None) -> None:
@@ -182,7 +183,10 @@ def agreement_words(key: Key, fact: LeadFact | None) -> tuple[str, str]:
         words = translate("couplets", "⚠ The scores speak against it for: {taxa}.")
         names = (name_of(key, taxon) for taxon in fact.wrong)
         return words.format(taxa=", ".join(names)), "doubt"
-    words = translate("couplets", "✓ It agrees with the scores of all it leads to ({n} taxa).")
+    if len(fact.taxa) == 1:
+        words = translate("couplets", "✓ It agrees with the scores of the taxon it leads to.")
+    else:
+        words = translate("couplets", "✓ It agrees with the scores of all {n} taxa it leads to.")
     return words.format(n=len(fact.taxa)), ""
 
 

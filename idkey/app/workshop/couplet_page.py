@@ -113,7 +113,7 @@ class CoupletPage(LivePage):
         if lead is not None:
             number = self.chosen[1]
             start = f"leads.{number}."
-            self.form.show_lead(key, lead, one.id, owner=f"{owner}/{number}")
+            self.form.show_lead(editing, lead, one.id, owner=f"{owner}/{number}")
             self.form.say_facts(key, facts.leads.get(self.chosen))
             inside = {p.removeprefix(start): w for p, w in own.items() if p.startswith(start)}
             self.form.say_problems(inside)

@@ -1,22 +1,31 @@
 """Fields for what is asked of characters: states that may show, or a range."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QSize, Qt, Signal, Slot
+from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
+from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.forms_pick import Adder
 from idkey.app.workshop.forms_typed import TypedField
+from idkey.app.workshop.state_form_picture import on_plate, picture_file, rendered
 from idkey.model.character import Character, Requirement
 from idkey.model.couplet import Sees
 from idkey.model.key import Key
+
+ICON = (46, 34)
+"""Room for the drawing of a state at 100 % text, in pixels."""
+
+Icons = Callable[[str, str], QIcon | None]
+"""The drawing of a state, by character and state."""
 
 
 class AskedRow(QFrame):
@@ -27,6 +36,7 @@ class AskedRow(QFrame):
         name: Its id.
         fields: Makes fields.
         theme: The look.
+        icons: The drawing of a state, small; None when there is none.
 
     Signals:
         edited(sees: object): Something else is asked.
@@ -37,10 +47,17 @@ class AskedRow(QFrame):
     dropped = Signal()
 
     def __init__(
-        self, character: Character | None, name: str, *, fields: Fields, theme: Theme
+        self,
+        character: Character | None,
+        name: str,
+        *,
+        fields: Fields,
+        theme: Theme,
+        icons: Icons,
     ) -> None:
         super().__init__()
         self.setProperty("pane", "quiet")
+        self._theme = theme
         self.sees = Sees(character=name)
         self.states: dict[str, QPushButton] = {}
         self._words: dict[str, str] = {}
@@ -63,7 +80,7 @@ class AskedRow(QFrame):
         if character is None:
             return
         if not character.kind.numeric:
-            column.addWidget(self._choices(character, title))
+            column.addWidget(self._choices(character, title, icons))
             return
         column.addWidget(self._bounds(character, fields, title))
 
@@ -84,7 +101,7 @@ class AskedRow(QFrame):
             self.low.flush()
             self.high.flush()
 
-    def _choices(self, character: Character, title: str) -> QWidget:
+    def _choices(self, character: Character, title: str, icons: Icons) -> QWidget:
         row = FlowRow(gap=5)
         for state in character.states:
             choice = button(state.label.replace("&", "&&"))
@@ -92,6 +109,9 @@ class AskedRow(QFrame):
             choice.setObjectName(state.id)
             choice.setAccessibleName(state.label)
             choice.setAccessibleDescription(title)
+            if (icon := icons(character.id, state.id)) is not None:
+                choice.setIcon(icon)
+                choice.setIconSize(QSize(self._theme.px(ICON[0]), self._theme.px(ICON[1])))
             choice.clicked.connect(self._on_choice_clicked)
             self.states[state.id] = choice
             self._words[state.id] = state.label.replace("&", "&&")
@@ -144,15 +164,17 @@ class SeesField(Field):
         self._characters: tuple[Character, ...] = ()
         self._value: tuple[Sees, ...] = ()
         self._built: object = None
+        self._editing: Editing | None = None
         self.rows: tuple[AskedRow, ...] = ()
         self.adder = Adder(name, theme, self.tr("Add a character …"))
         self.adder.setMaximumWidth(theme.px(330))
         self.put(self.adder)
         self.adder.picked.connect(self._on_picked)
 
-    def offer(self, characters: Iterable[Character]) -> None:
-        """Offer characters."""
+    def offer(self, characters: Iterable[Character], editing: Editing) -> None:
+        """Offer characters of the key on the table, with its drawings."""
         self._characters = tuple(characters)
+        self._editing = editing
         self._redraw()
 
     def show_value(self, value: Any) -> None:
@@ -197,12 +219,23 @@ class SeesField(Field):
             old.deleteLater()
         rows = []
         for place, (name, character) in enumerate(built):
-            row = AskedRow(character, name, fields=self._fields, theme=self.theme)
+            row = AskedRow(character, name, fields=self._fields, theme=self.theme, icons=self._icon)
             row.edited.connect(self._on_row_edited)
             row.dropped.connect(self._on_row_dropped)
             self.column.insertWidget(1 + place, row)
             rows.append(row)
         self.rows = tuple(rows)
+
+    def _icon(self, character: str, state: str) -> QIcon | None:
+        editing = self._editing
+        if editing is None:
+            return None
+        file = picture_file(editing.folder, editing.key, character, state)
+        size = QSize(self.theme.px(ICON[0]), self.theme.px(ICON[1]))
+        drawing = None if file is None else rendered(file, size, self.devicePixelRatioF())
+        return (
+            None if drawing is None else QIcon(on_plate(drawing, size, self.theme.colour("plate")))
+        )
 
     def _edit(self, asked: tuple[Sees, ...]) -> None:
         self._value = asked

@@ -36,7 +36,7 @@ class SourcePage(EntryPage):
     def blank(self, key: Key) -> Entry:
         """A work nobody has seen yet."""
         citation = self.tr("Author, year, title, place")
-        return Source(id=free_id(self.ids(), self.tr("new_source")), citation=citation)
+        return Source(id=free_id(self.ids(), "new_source"), citation=citation)
 
     def made(self, form: Form) -> None:
         """The work, where it was read, how much of it was seen."""

@@ -3,13 +3,13 @@
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QFrame, QLineEdit, QListView, QVBoxLayout
 
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import RowsModel
-from idkey.app.workshop.state_form_picture import drawings, rendered
+from idkey.app.workshop.state_form_picture import drawings, on_plate, rendered
 from idkey.model.key import Key
 
 SIDE = 84
@@ -35,21 +35,11 @@ class Thumbnails:
     def of(self, row: Row) -> QPixmap | None:
         """The drawing of a row; None when it cannot be read."""
         if row[1] not in self._pixmaps:
-            found = rendered(row[1], QSize(self._side, self._side), self._ratio)
-            self._pixmaps[row[1]] = None if found is None else self._on_plate(found)
+            room = QSize(self._side, self._side)
+            found = rendered(row[1], room, self._ratio)
+            plate = None if found is None else on_plate(found, room, self._ground)
+            self._pixmaps[row[1]] = plate
         return self._pixmaps[row[1]]
-
-    def _on_plate(self, drawing: QPixmap) -> QPixmap:
-        """The drawing on the ground it is drawn for, which stays light in the dark scheme."""
-        side, size = self._side, drawing.deviceIndependentSize()
-        plate = QPixmap(QSize(side, side) * self._ratio)
-        plate.setDevicePixelRatio(self._ratio)
-        plate.fill(self._ground)
-        painter = QPainter(plate)
-        left, top = round((side - size.width()) / 2), round((side - size.height()) / 2)
-        painter.drawPixmap(left, top, drawing)
-        painter.end()
-        return plate
 
 
 class FigureChooser(QFrame):

@@ -4,7 +4,7 @@ import shutil
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QRectF, QSize, QSizeF, Qt
-from PySide6.QtGui import QImageReader, QPainter, QPixmap
+from PySide6.QtGui import QColor, QImageReader, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from idkey.errors import IdKeyError
@@ -100,3 +100,16 @@ def _drawn(file: Path, size: QSize, ratio: float) -> QPixmap | None:
     renderer.render(painter, QRectF(0, 0, fitted.width(), fitted.height()))
     painter.end()
     return pixmap
+
+
+def on_plate(drawing: QPixmap, size: QSize, ground: QColor) -> QPixmap:
+    """A drawing on the ground it is drawn for, which stays light in the dark scheme."""
+    ratio, own = drawing.devicePixelRatio(), drawing.deviceIndependentSize()
+    plate = QPixmap(size * ratio)
+    plate.setDevicePixelRatio(ratio)
+    plate.fill(ground)
+    painter = QPainter(plate)
+    left = round((size.width() - own.width()) / 2)
+    painter.drawPixmap(left, round((size.height() - own.height()) / 2), drawing)
+    painter.end()
+    return plate

@@ -194,23 +194,24 @@ def test_removing_asks_only_where_others_would_lose_something(qtbot, table: Tabl
     assert labels.list.current == table.editing.key.labels[0].id
 
 
-@pytest.mark.parametrize("kind", PAGES)
-def test_entries_are_added_copied_and_found(qtbot, table: Table, opened: Open, kind: type):
-    page = opened(kind)
-    count = len(page.ids())
+def test_entries_are_added_copied_and_found(qtbot, table: Table, opened: Open):
+    for kind in PAGES:
+        page = opened(kind)
+        count = len(page.ids())
 
-    page.list.view.setFocus()
-    qtbot.keyClick(page.list.view, Qt.Key.Key_Insert)
-    new = page.list.current
-    page.list.copy.click()
-    copy = page.list.current
+        page.list.view.setFocus()
+        qtbot.keyClick(page.list.view, Qt.Key.Key_Insert)
+        new = page.list.current
+        page.list.copy.click()
+        copy = page.list.current
+
+        assert len(page.ids()) == count + 2
+        assert len({new, copy}) == 2
+        page.list.search.setText(copy)
+        assert [row.id for row in page.list.rows.rows] == [copy]
+        page.hide()
     table.checked()
-
-    assert len(page.ids()) == count + 2
-    assert len({new, copy}) == 2
     assert not [one for one in table.editing.problems if one.severity == "error"]
-    page.list.search.setText(copy)
-    assert [row.id for row in page.list.rows.rows] == [copy]
 
 
 def test_characters_are_put_in_order(qtbot, table: Table, opened: Open):
@@ -421,14 +422,14 @@ def test_ctrl_s_saves_what_is_just_being_typed(qtbot, table: Table, desk: Desk):
     view.close_work()
 
 
-@pytest.mark.parametrize("kind", [*PAGES, KeyPage, CoupletPage])
-def test_a_page_is_let_go_of_without_the_garbage_collector(table: Table, desk: Desk, kind: type):
-    page = kind(table.state, desk)
-    gone = weakref.ref(page)
+def test_a_page_is_let_go_of_without_the_garbage_collector(table: Table, desk: Desk):
     gc.disable()
     try:
-        del page
-        assert gone() is None
+        for kind in (*PAGES, KeyPage, CoupletPage):
+            page = kind(table.state, desk)
+            gone = weakref.ref(page)
+            del page
+            assert gone() is None, kind
     finally:
         gc.enable()
 
