@@ -7,13 +7,14 @@ from PySide6.QtCore import QDate, Qt, Slot
 from PySide6.QtWidgets import QApplication, QFileDialog, QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
+from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import filled, scrolled
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.plots import Bar, Bars, Trend
 from idkey.app.parts.theme import Theme
 from idkey.app.records.agreement_panel import AgreementPanel
-from idkey.app.records.counted import Rates, label_names, rates
+from idkey.app.records.counted import Course, Rates, label_names, rates
 from idkey.app.records.latest import Latest
 from idkey.app.records.lot import LotPanel
 from idkey.app.records.plot_paper import PaperLook, Plot, write_plots
@@ -53,6 +54,11 @@ class RatesPage(QWidget):
         self._latest, self._writing = Latest(jobs, self), Latest(jobs, self)
         self.said = caption(rank="soft")
         self.labels, self.suppliers, self.months = self._plots(theme)
+        self.whose = Choice(self.tr("Whose months"), theme)
+        self.whose.setMinimumContentsLength(22)
+        self.whose.setSizeAdjustPolicy(
+            Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
         self.table = button(self.tr("Export table …"))
         self.plots = button(self.tr("Export plots …"))
         self.done = caption(rank="small")
@@ -61,6 +67,7 @@ class RatesPage(QWidget):
         self.agreement = AgreementPanel(language)
         self._cards: list[QFrame] = []
         self._lay_out()
+        self.whose.currentIndexChanged.connect(self._on_whose_changed)
         self.table.clicked.connect(self._on_table_clicked)
         self.plots.clicked.connect(self._on_plots_clicked)
         self._latest.answered.connect(self._on_answered)
@@ -113,7 +120,10 @@ class RatesPage(QWidget):
         if self._counted is not None:
             self._show(self._counted, plots)
         drawings: tuple[Bars | Trend, ...] = plots
-        named = map(Plot, self._titles(), drawings)
+        titles = list(self._titles())
+        if self._counted is not None:
+            titles[-1] += f" ({self._course_words(self._course(self._counted))})"
+        named = map(Plot, titles, drawings)
         shown = [one for one in named if one.drawing.filled]
         day = QDate.currentDate().toString(Qt.DateFormat.ISODate)
         title = self.tr("What the labels turn out to be, {day}").format(day=day)
@@ -167,7 +177,11 @@ class RatesPage(QWidget):
         column = QVBoxLayout(card)
         column.setContentsMargins(16, 12, 16, 12)
         column.setSpacing(8)
-        column.addWidget(caption(title, "strong"))
+        head = QHBoxLayout()
+        head.addWidget(caption(title, "strong"), 1)
+        if plot is self.months:
+            head.addWidget(self.whose)
+        column.addLayout(head)
         column.addWidget(plot)
         card.hide()
         self._cards.append(card)
@@ -177,7 +191,28 @@ class RatesPage(QWidget):
         labels, suppliers, months = plots
         labels.show_bars([self._bar(*row) for row in found.labels])
         suppliers.show_bars([self._bar(*row) for row in found.suppliers])
-        months.show_points([self._bar(*row) for row in found.months])
+        months.show_points([self._bar(*row) for row in self._course(found).months])
+
+    def _course(self, found: Rates) -> Course:
+        """The course that is shown: the chosen one where it is still there, else all cases."""
+        chosen = self.whose.value(self.whose.currentIndex()) if self.whose.count() else None
+        return next((one for one in found.courses if _id(one) == chosen), found.courses[0])
+
+    def _offer_courses(self, found: Rates) -> None:
+        here = _id(self._course(found))
+        self.whose.blockSignals(True)
+        self.whose.offer((self._course_words(one), _id(one)) for one in found.courses)
+        self.whose.choose(here)
+        self.whose.blockSignals(False)
+
+    def _course_words(self, one: Course) -> str:
+        if one.subject is None:
+            return self.tr("all cases")
+        name = one.name or self.tr("not told")
+        words = self.tr("label: {name}")
+        if one.subject is Subject.SUPPLIER:
+            words = self.tr("supplier: {name}")
+        return words.format(name=name)
 
     def _explanation(self) -> str:
         return self.tr(
@@ -195,6 +230,11 @@ class RatesPage(QWidget):
         title = self.tr("Where to write")
         chosen, _ = QFileDialog.getSaveFileName(self, title, str(Path.home() / name), kind)
         return Path(chosen) if chosen else None
+
+    @Slot()
+    def _on_whose_changed(self) -> None:
+        if self._counted is not None:
+            self._show(self._counted, (self.labels, self.suppliers, self.months))
 
     @Slot()
     def _on_table_clicked(self) -> None:
@@ -223,9 +263,10 @@ class RatesPage(QWidget):
     @Slot(object)
     def _on_answered(self, found: Rates) -> None:
         self._counted = found
+        self._offer_courses(found)
         self._show(found, (self.labels, self.suppliers, self.months))
         self.agreement.show_agreement(found.opinions)
-        rows = (found.labels, found.suppliers, found.months)
+        rows = (found.labels, found.suppliers, found.courses[0].months)
         for card, some in zip(self._cards, rows, strict=True):
             card.setVisible(bool(some))
         decided = sum(row[2] for row in found.suppliers)
@@ -241,3 +282,7 @@ class RatesPage(QWidget):
     def _on_failed(self, error: Exception) -> None:
         told = message_for(error)
         self.said.setText(f"{told.problem} {told.remedy}")
+
+
+def _id(one: Course) -> tuple[Subject | None, str]:
+    return one.subject, one.name

@@ -333,3 +333,19 @@ def test_the_verdict_is_copied_as_text_for_the_till(view: RecordsView, qtbot: Qt
     assert text.endswith("Case case-3, revision 1")
     assert max(map(len, text.splitlines())) <= 78
     assert "clipboard" in view.cases.case.said.text()
+
+
+def test_the_months_can_be_those_of_one_supplier(view: RecordsView, qtbot: QtBot):
+    view.rates.refresh()
+    settle(view, qtbot)
+    assert view.rates.months.accessibleDescription().count("1 of 1") == 4
+
+    words = [view.rates.whose.itemText(n) for n in range(view.rates.whose.count())]
+    assert words[:2] == ["all cases", "label: Emperor scorpion"]
+    view.rates.whose.setCurrentIndex(words.index("supplier: own breeding"))
+    said = view.rates.months.accessibleDescription()
+    assert ("2026-02" in said, "2026-01" in said) == (True, False)
+
+    view.rates.refresh()
+    settle(view, qtbot)
+    assert view.rates.whose.currentText() == "supplier: own breeding"
