@@ -110,17 +110,18 @@ def _never(constant: str) -> float:
 def _texts(file: Path, text: str, plain: dict[str, Any]) -> Texts:
     """The parts of the document as if they were the files of a folder."""
     texts = Texts()
+    whole = YamlText(file, text, plain)
     head = {name: value for name, value in plain.items() if name not in (*_LISTS, "taxa")}
-    texts.files["key.yaml"] = YamlText(file, text, head)
+    texts.files["key.yaml"] = YamlText(file, text, head, whole=whole)
     for name in _LISTS:
         content = {name: plain[name]} if name in plain else None
-        texts.files[f"{name}.yaml"] = YamlText(file, text, content)
+        texts.files[f"{name}.yaml"] = YamlText(file, text, content, whole=whole)
     taxa = plain.get("taxa")
     for index, taxon in enumerate(taxa if isinstance(taxa, list) else ()):
         own = taxon.get("id") if isinstance(taxon, dict) else None
         name = f"taxa/{own if isinstance(own, str) else index}.yaml"
         if name in texts.files:
             raise IdKeyError(f"The taxon '{own}' is twice in {file.name}.", "Remove one.")
-        texts.files[name] = YamlText(file, text, taxon, ("taxa", index))
+        texts.files[name] = YamlText(file, text, taxon, ("taxa", index), whole)
     texts.names = set(texts.files)
     return texts

@@ -1,6 +1,6 @@
 """The key that somebody's spreadsheet makes, once it is known what each column is."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -40,13 +40,20 @@ def _with_bars(sheet: Sheet, columns: tuple[Column, ...]) -> Sheet:
     return replace(sheet, rows=(first, *rows))
 
 
-def key_from_sheet(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Imported:
+def key_from_sheet(
+    sheet: Sheet,
+    columns: tuple[Column, ...],
+    file: Path,
+    *,
+    tick: Callable[[int, int], None] | None = None,
+) -> Imported:
     """A new key from a sheet.
 
     Args:
         sheet: The sheet; its first row holds headings.
         columns: What each column is; one of them holds the taxa.
         file: The spreadsheet, for messages and the title.
+        tick: Told (done, total) after each row; may raise to stop.
 
     Raises:
         KeyProblems: Cells do not fit their columns; each is named.
@@ -57,16 +64,7 @@ def key_from_sheet(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Imp
     unfit = list(_unfit(sheet, columns, file))
     problems += unfit
     characters = {} if unfit else dict(_characters(columns))
-    scores: list[Score] = []
-    for row, taxon in taxa.items():
-        for index, character in characters.items():
-            if plain_text(sheet.cell(row, index)).lower() in UNKNOWN:
-                continue
-            try:
-                scores += read_cell(sheet, (row, index), taxon.id, character)
-            except CellError as err:
-                place = (row, index)
-                problems.append(cell_problem(file, sheet, place, err.problem, err.remedy))
+    scores = _scores(sheet, taxa, characters, file, problems=problems, tick=tick)
     if problems:
         raise KeyProblems(file.name, problems)
     key = Key(
@@ -80,6 +78,30 @@ def key_from_sheet(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Imp
     skipped = ", ".join(f"'{c.heading}'" for c in columns if c.role is Role.SKIP and c.heading)
     notes = (f"Columns left out: {skipped}.",) if skipped else ()
     return imported(key, (*notes, LOOKS_UNTOLD, HAZARD_UNTOLD), file.name)
+
+
+def _scores(
+    sheet: Sheet,
+    taxa: Mapping[int, Taxon],
+    characters: Mapping[int, Character],
+    file: Path,
+    *,
+    problems: list[Problem],
+    tick: Callable[[int, int], None] | None,
+) -> list[Score]:
+    scores: list[Score] = []
+    for row, taxon in taxa.items():
+        if tick is not None:
+            tick(row, len(sheet.rows))
+        for index, character in characters.items():
+            if plain_text(sheet.cell(row, index)).lower() in UNKNOWN:
+                continue
+            try:
+                scores += read_cell(sheet, (row, index), taxon.id, character)
+            except CellError as err:
+                place = (row, index)
+                problems.append(cell_problem(file, sheet, place, err.problem, err.remedy))
+    return scores
 
 
 def _taxa(

@@ -6,7 +6,7 @@ has no use for them, and they are how a small file grows into gigabytes or runs 
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -39,12 +39,14 @@ class YamlText:
         text: What it says.
         plain: The same as text, lists, mappings and None.
         under: The way to `plain` when the file holds more than that.
+        whole: The whole of a file of which this is a part, so that its places are looked up once.
     """
 
     file: Path
     text: str
     plain: Any
     under: Loc = ()
+    whole: "YamlText | None" = field(default=None, repr=False, compare=False)
 
     def problem(
         self, loc: Loc, problem: str, remedy: str, *, severity: Severity = Severity.ERROR
@@ -86,6 +88,8 @@ class YamlText:
     @cached_property
     def root(self) -> yaml.Node | None:
         """The content with the place of everything; made when first asked for."""
+        if self.whole is not None:
+            return self.whole.root
         try:
             root: yaml.Node | None = yaml.compose(self.text, Loader=_Loader)
         except yaml.YAMLError:  # some JSON is no YAML; it then has no places

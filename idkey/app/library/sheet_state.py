@@ -123,8 +123,7 @@ class SheetState(QObject):
 
         def work(tick: Tick) -> SheetSession:  # on a pool thread
             columns = asked.columns or guess(asked.sheet)
-            tick(1, 2)
-            return worked_out(replace(asked, columns=columns))
+            return worked_out(replace(asked, columns=columns), tick)
 
         self._working.ask(work)
         self.changed.emit(self.session)
@@ -143,13 +142,13 @@ class SheetState(QObject):
             self.changed.emit(self.session)
 
 
-def worked_out(session: SheetSession) -> SheetSession:
+def worked_out(session: SheetSession, tick: Tick) -> SheetSession:
     """The session with the key its sheet makes, or what keeps it from making one."""
     problems: tuple[Problem, ...] = ()
     trouble = ""
     result = None
     try:
-        result = key_from_sheet(session.sheet, session.columns, session.file)
+        result = key_from_sheet(session.sheet, session.columns, session.file, tick=tick)
     except KeyProblems as err:
         problems = err.problems
     except IdKeyError as err:
