@@ -73,8 +73,12 @@ class CellGrounds(QWidget):
             self.sources.setText(text)
         if self.note.text() != score.note:
             self.note.setText(score.note)
-        known = (key.source[name].citation for name in score.sources if name in key.source)
-        self.cited.setText("\n".join(known))
+        unknown = self.tr("This key has no source “{name}” yet.")
+        told = (
+            key.source[name].citation if name in key.source else unknown.format(name=name)
+            for name in score.sources
+        )
+        self.cited.setText("\n".join(told))
         self.cited.setVisible(bool(score.sources))
 
     def _basis_title(self, basis: Basis, desk: Desk) -> str:

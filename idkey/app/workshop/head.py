@@ -9,7 +9,7 @@ from idkey.app.parts.captions import KeyButton, button, caption, key_text
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.editing import Editing
 
-_LONGEST = 34
+_SHORTEST, _LONGEST = 12, 34
 """Signs of a step that a button shows; the whole of it is its tooltip."""
 
 
@@ -72,9 +72,9 @@ class Head(QWidget):
     def _show_step(self, pressed: QPushButton, key: str, words: str) -> None:
         takes_back = pressed is self.undo
         name = self.tr("Take back") if takes_back else self.tr("Do again")
-        short = words if len(words) <= _LONGEST else f"{words[: _LONGEST - 1]}…"
-        roomy = self.width() > self._theme.px(1050)
-        text = f"{name}: {short}" if words and takes_back and roomy else name
+        room = min(_LONGEST, (self.width() - self._theme.px(900)) // self._theme.px(8))
+        short = words if len(words) <= room else f"{words[: max(room - 1, 0)]}…"
+        text = f"{name}: {short}" if words and takes_back and room > _SHORTEST else name
         pressed.setText(text.replace("&", "&&"))  # what a file says is no mnemonic
         pressed.setEnabled(bool(words))
         whole = f"{name}: {words}" if words else name

@@ -25,7 +25,7 @@ class ChangedMeanwhile(IdKeyError):  # noqa: N818 - named for what is the case
 
     def __init__(self, folder: Path, base: Key, *, mine: Key, theirs: Key | None) -> None:
         super().__init__(
-            f"{folder.name} was changed on the disk while you worked on it.",
+            f"The key {folder.name} was changed on the disk while you worked on it.",
             "Nothing was overwritten. Look at what changed there, then choose.",
         )
         self.folder = folder
@@ -37,7 +37,8 @@ def ready(editing: Editing, shelf: Shelf) -> IdKeyError | None:
     folder = editing.folder
     if shelf.came_with_program(folder):
         return NotWritable(
-            f"{folder.name} came with the program and stays as it is.", "Save it as your own copy."
+            f"The key {folder.name} came with the program and stays as it is.",
+            "Save it as your own copy.",
         )
     if folder.is_dir() and not writable(folder):
         return NotWritable(
