@@ -11,6 +11,7 @@ from idkey.app.bench.rationale_dialog import RationaleDialog
 from idkey.app.bench.session import Mode
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.page import Page
 from idkey.app.parts.theme import Scheme, Theme
@@ -211,6 +212,31 @@ def test_a_rationale_needs_a_signature(window: Window, state: BenchState, qtbot)
     assert (unsigned, signed) == (False, True)
     assert "Label contradicted" in preview
     assert "Look-alikes" in preview
+
+
+def test_what_was_typed_for_a_rationale_is_kept_until_it_is_written(
+    window: Window, state: BenchState, keeper: Keeper, qtbot
+):
+    state.put_on_bench(sample_case(state.session.key))
+    window.commands.run("rationale")
+    dialog = window.findChild(RationaleDialog)
+    qtbot.keyClicks(dialog.number, "A-17")
+    dialog.reject()
+    keeper.flush()
+    kept = state.drafted("sale")
+    qtbot.waitUntil(lambda: window.findChild(RationaleDialog) is None)
+    window.commands.run("rationale")
+    dialog = window.findChild(RationaleDialog)
+    again = dialog.number.text()
+    dialog.initials.setText("mk")
+    dialog.write.click()
+    qtbot.waitUntil(lambda: bool(dialog.said.text()) and not dialog.show_pdf.isHidden())
+    keeper.flush()
+    dialog.close()
+
+    assert "A-17" in kept
+    assert again == "A-17"
+    assert state.drafted("sale") == ""
 
 
 def test_a_rationale_that_cannot_be_written_says_where_and_what_to_do(

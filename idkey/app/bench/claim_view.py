@@ -1,5 +1,6 @@
 """The claim, drawn as the shop tag it came on."""
 
+import json
 from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
@@ -7,6 +8,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QGridLayout, QLineEdit
 
 from idkey.app.bench.offers import Offers
+from idkey.app.parts.answer import read_texts
 from idkey.app.parts.tag import Tag
 from idkey.app.parts.theme import Theme
 from idkey.model.case import Claim
@@ -23,10 +25,12 @@ class ClaimView(Tag):
 
     Signals:
         typed(text: str): The label changed under the fingers.
+        drafted(text: str): A small field changed under the fingers; all of them, as text.
         claimed(claim: object): The label, or another field, was confirmed.
     """
 
     typed = Signal(str)
+    drafted = Signal(str)
     claimed = Signal(object)
 
     def __init__(self, theme: Theme) -> None:
@@ -41,19 +45,21 @@ class ClaimView(Tag):
         self.label.editingFinished.connect(self._on_label_editing_finished)
         self.label.installEventFilter(self)
 
-    def show_claim(self, claim: Claim, draft: str = "") -> None:
+    def show_claim(self, claim: Claim, draft: str = "", small: str = "") -> None:
         """Show a claim.
 
         Args:
             claim: The claim.
             draft: Text that was typed and not confirmed; empty when there is none.
+            small: The same of the small fields, as `drafted` told it.
         """
-        if claim != self._claim or draft:
+        if claim != self._claim or draft or small:
             self._claim = claim
             if not (self.label.hasFocus() and self.label.text() and not claim.text):
                 _put(self.label, draft or claim.text)
+            typed = read_texts(small)
             for name, field in self._small.items():
-                _put(field, getattr(claim, name))
+                _put(field, typed.get(name, getattr(claim, name)))
                 field.setToolTip(f"{field.accessibleName()}: {field.text()}".removesuffix(": "))
 
     def use_offers(self, offers: Offers) -> None:
@@ -113,12 +119,17 @@ class ClaimView(Tag):
             field.setAccessibleName(names[name])
             field.setToolTip(names[name])
             field.editingFinished.connect(self.confirm)
+            field.textEdited.connect(self._on_small_text_edited)
 
     @Slot(str)
     def _on_label_text_edited(self, text: str) -> None:
         self.typed.emit(text)
         if self._offers is not None:
             self._offers.hang(self.label)
+
+    @Slot()
+    def _on_small_text_edited(self) -> None:
+        self.drafted.emit(json.dumps({name: f.text() for name, f in self._small.items()}))
 
     @Slot()
     def _on_label_return_pressed(self) -> None:

@@ -201,7 +201,8 @@ class OthersView(QFrame):
         if not row.character:
             return row.text
         if row.answered:
-            return f"{row.text}, {self.tr('answered')}: {row.question}"
+            answered = self.tr("answered")
+            return f"{row.text}, {answered}: {row.question}"
         worth = self.tr("worth {share}").format(share=self._desk.language.share(row.worth))
         return f"{row.text}, {row.blocked or worth}. {row.question}"
 

@@ -1,5 +1,6 @@
 """Signing: the sale it goes with, who determined, what will be written."""
 
+import json
 from dataclasses import replace
 from pathlib import Path
 
@@ -19,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from idkey.app.bench.rationale_html import preview_html
 from idkey.app.bench.session import Session
+from idkey.app.parts.answer import read_texts
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, previewed
@@ -35,12 +37,15 @@ class RationaleDialog(QDialog):
         desk: Look, drawings, language.
         folder: Where the files go unless the person says otherwise.
         papers: Permit fields of the record, to be shown.
+        draft: What was typed and not signed last time, as `drafted` told it.
         parent: The window.
 
     Signals:
+        drafted(text: str): A field changed under the fingers; all of them, as text.
         signed(initials: str, order: object): Write it.
     """
 
+    drafted = Signal(str)
     signed = Signal(str, object)
 
     def __init__(
@@ -51,6 +56,7 @@ class RationaleDialog(QDialog):
         folder: Path,
         parent: QWidget,
         papers: Papers | None = None,
+        draft: str = "",
     ) -> None:
         super().__init__(parent)
         self._session = session
@@ -76,12 +82,37 @@ class RationaleDialog(QDialog):
         self.show_pdf.hide()
         self._filed: Filed | None = None
         self._lay_out()
+        self._take_up(draft)
         self._judge()
         self.number.textEdited.connect(self._judge)
         self.initials.textEdited.connect(self._judge)
         self.write.clicked.connect(self._on_write_clicked)
         self.show_pdf.clicked.connect(self._on_show_pdf_clicked)
         self.preview.setHtml(f"<body>{preview_html(previewed(self._order()))}</body>")
+
+    def _typed(self) -> dict[str, QLineEdit]:
+        """Fields whose text is kept while nothing is signed, by name."""
+        return {
+            "number": self.number,
+            "date": self.date,
+            "price": self.price,
+            "buyer": self.buyer,
+            "initials": self.initials,
+        }
+
+    def _take_up(self, draft: str) -> None:
+        typed = read_texts(draft)
+        for name, field in self._typed().items():
+            if name in typed:
+                field.setText(typed[name])
+                field.setModified(True)
+            field.textEdited.connect(self._on_text_edited)
+
+    @Slot()
+    def _on_text_edited(self) -> None:
+        # The rest is offered anew: the date, say, is that of the day the dialog opens.
+        touched = {name: f.text() for name, f in self._typed().items() if f.isModified()}
+        self.drafted.emit(json.dumps(touched))
 
     def show_filed(self, filed: Filed) -> None:
         """Say where the files are."""

@@ -128,6 +128,7 @@ class BenchState(QObject):
             sure = bool(matches) and matches[0].exact
             claim = replace(claim, label=matches[0].label if sure else "")
         self.draft("label", "")
+        self.draft("tag", "")
         self._move(replace(self.session.case, claim=claim))
 
     def confirm_label(self, label_id: str) -> None:

@@ -66,7 +66,8 @@ class BenchView(QWidget):
         """Show a session in all areas."""
         fresh = session.case.id != self._case
         self._case = session.case.id
-        self.claim.show_claim(session.case.claim, self._state.drafted("label") if fresh else "")
+        label, small = map(self._state.drafted, ("label", "tag")) if fresh else ("", "")
+        self.claim.show_claim(session.case.claim, label, small)
         self.claim.offer(tuple(match.text for match in session.matches))
         self.verdict.show_session(session)
         self.lineup.show_session(session)
@@ -167,6 +168,7 @@ class BenchView(QWidget):
     def _connect(self) -> None:
         state, middle = self._state, self.middle
         self.claim.typed.connect(state.type_label)
+        self.claim.drafted.connect(self._on_small_drafted)
         self.claim.claimed.connect(self._on_claimed)
         self.verdict.reasons_asked.connect(middle.open_reasons)
         middle.start.unlabelled.connect(self.look_at_animal)
@@ -194,6 +196,10 @@ class BenchView(QWidget):
         self._state.claim(claim)
         if at_label and claim.text:
             self.middle.focus_answer()
+
+    @Slot(str)
+    def _on_small_drafted(self, text: str) -> None:
+        self._state.draft("tag", text)
 
     @Slot()
     def _on_answered(self) -> None:

@@ -175,7 +175,8 @@ class WalkView(QFrame):
         also = ", ".join(couplet.id for couplet in here[1:])
         if also:
             steps += " · " + escape(self.tr("also open: {couplets}").format(couplets=also))
-        return f"{escape(self.tr('The way so far'))}: <b>{steps}</b>"
+        way = escape(self.tr("The way so far"))
+        return f"{way}: <b>{steps}</b>"
 
     def _show_leads(self, session: Session) -> None:
         shown = (session.key, self._couplet, session.case.id, len(session.case.walk))

@@ -115,6 +115,15 @@ class Answer:
         return Finding(character=character.id, unseen=True, look=self.look, note=self.note)
 
 
+def read_texts(text: str) -> dict[str, str]:
+    """Named texts that were kept as a draft; none when it cannot be read."""
+    try:
+        kept = json.loads(text)
+    except ValueError:
+        return {}
+    return {str(k): str(v) for k, v in kept.items()} if isinstance(kept, dict) else {}
+
+
 def read_number(text: str) -> float | None:
     """A number as people type it, with a comma or a point; None when it is none, or negative."""
     try:

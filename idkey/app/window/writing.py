@@ -41,14 +41,24 @@ class Writing(QObject):
         session = self._state.session
         papers = papers_of(self._state.keeper.store, session.case.id)
         dialog = RationaleDialog(
-            session, self._desk, folder=self._folder, parent=self._over, papers=papers
+            session,
+            self._desk,
+            folder=self._folder,
+            parent=self._over,
+            papers=papers,
+            draft=self._state.drafted("sale"),
         )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.drafted.connect(self._on_dialog_drafted)
         dialog.signed.connect(self._on_dialog_signed)
         dialog.destroyed.connect(self._on_dialog_destroyed)
         self._dialog = dialog
         dialog.open()
         dialog.number.setFocus()
+
+    @Slot(str)
+    def _on_dialog_drafted(self, text: str) -> None:
+        self._state.draft("sale", text)
 
     @Slot(str, object)
     def _on_dialog_signed(self, initials: str, order: Order) -> None:
@@ -68,6 +78,7 @@ class Writing(QObject):
 
     @Slot(object)
     def _on_filed(self, filed: Filed) -> None:
+        self._state.draft("sale", "")
         if self._dialog is not None:
             self._dialog.show_filed(filed)
 

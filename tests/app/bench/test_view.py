@@ -4,13 +4,16 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit
 
+from idkey.app.bench.claim_view import ClaimView
 from idkey.app.bench.lineup_rows import RowKind
 from idkey.app.bench.session import Mode
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.keeper import Keeper
+from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.page import Page
 from idkey.app.parts.rows import ROW_ROLE
 from idkey.engine.sample import sample_case
@@ -136,6 +139,28 @@ def test_small_fields_of_the_tag_are_kept_without_leaving_them(
 
     assert state.session.case.claim.supplier == "Lantern Street Vivarium"
     assert QApplication.focusWidget().accessibleName() == "Arrived on"
+
+
+def test_what_is_typed_in_a_small_field_is_there_after_a_kill(
+    bench: BenchView, state: BenchState, keeper: Keeper, keys: KeyLibrary, desk: Desk, qtbot
+):
+    label(qtbot, "Emperor scorpion")
+    bench.claim.focus_label()
+    press(qtbot, KEY.Key_Tab)
+    qtbot.keyClicks(QApplication.focusWidget(), "Lantern Str")
+    keeper.flush()  # and nothing else: the field was never left
+
+    again = BenchState(keys, keeper)
+    again.resume()
+    tag = ClaimView(desk.theme)
+    qtbot.addWidget(tag)
+    tag.show_claim(again.session.case.claim, "", again.drafted("tag"))
+    again.close()
+
+    fields = {field.accessibleName(): field.text() for field in tag.findChildren(QLineEdit)}
+    assert again.session.case.claim.supplier == ""
+    assert fields["Supplier"] == "Lantern Str"
+    assert fields["What the label says"] == "Emperor scorpion"
 
 
 def test_an_answer_moves_on_to_the_next_question_and_into_the_ledger(
