@@ -1,5 +1,7 @@
 """Drafts: what was typed comes back, whatever it was; damage is told."""
 
+import contextlib
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -15,6 +17,8 @@ from idkey.formats.key_draft import (
     draft_folders,
     read_draft,
 )
+from idkey.model.key import Key
+from idkey.model.taxon import Taxon
 from tests.formats.invented import keys
 
 PLAIN = st.recursive(
@@ -73,3 +77,26 @@ def test_a_damaged_draft_is_told_and_left_where_it_is(tmp_path: Path, text: str)
         read_draft(file)
     assert file.read_text("utf-8") == text
     assert draft_folders(tmp_path) in ((), (Path("x"),))
+
+
+@settings(max_examples=60)
+@given(st.data())
+def test_a_draft_damaged_at_random_is_told_or_read(
+    tmp_path_factory: pytest.TempPathFactory, data: st.DataObject
+):
+    file = tmp_path_factory.mktemp("drafts") / "one.json"
+    first = Key(id="a", title="A", version="1.0.0", taxa=(Taxon(id="t", name="T"),))
+    second = replace(first, title="B", taxa=())
+    past = ((first, "one"), (second, "two"))
+    draft = KeyDraft(folder=Path("x"), saved=first, key=replace(first, scope="C"), past=past)
+    DraftWriter().write(draft, file)
+    text = file.read_text("utf-8")
+    at = data.draw(st.integers(0, len(text) - 1))
+    long = data.draw(st.integers(0, 12))
+    new = data.draw(st.sampled_from(["", "null", "[]", "{}", "7", '"x"', ",", "[[[["]))
+    file.write_text(text[:at] + new + text[at + long :], "utf-8")
+
+    found = None
+    with contextlib.suppress(IdKeyError):
+        found = read_draft(file)
+    assert found is None or isinstance(found, KeyDraft)

@@ -16,6 +16,10 @@ SIGNS = {How.ADDED: "+", How.REMOVED: "−", How.CHANGED: "±"}
 """A sign before each change, so that one sees what it is before reading."""
 
 
+TIGHT = "QAbstractItemView::item { padding: 4px 2px; }"
+"""Less room at the sides: Qt forgets it when it breaks lines, and cuts the last one."""
+
+
 class ChangeList(QWidget):
     """A list of changes.
 
@@ -44,6 +48,7 @@ class ChangeList(QWidget):
         self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self.list, desk.theme)
+        self.list.setStyleSheet(self.list.styleSheet() + TIGHT)
         self.said = caption(rank="small")
         row = QHBoxLayout()
         row.addWidget(self.words, 1)

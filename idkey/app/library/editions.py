@@ -58,7 +58,7 @@ def editions(keys: KeyLibrary) -> tuple[Edition, ...]:
 
 
 def _words(entry: KeyEntry) -> str:
-    return f"{entry.title}, {entry.version}"
+    return f"{entry.version} · {entry.title}"
 
 
 class EditionChoice(QWidget):

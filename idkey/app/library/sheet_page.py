@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -14,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from idkey.app.library.change_list import TIGHT
 from idkey.app.library.column_panel import ColumnPanel
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_table import MARK, SheetModel
@@ -24,6 +26,9 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.formats.new_key import id_for
 from idkey.formats.problem import Problem
+
+MOST_FITTED = 200
+"""Columns whose width follows what they say."""
 
 
 class SheetPage(QWidget):
@@ -106,6 +111,7 @@ class SheetPage(QWidget):
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         airy(self.list, self._desk.theme)
+        self.list.setStyleSheet(self.list.styleSheet() + TIGHT)
         self.name.setAccessibleName(self.tr("Title of the key"))
         self.name.setPlaceholderText(self.tr("Title of the key"))
         self.name.setMaximumWidth(px(280))
@@ -152,9 +158,12 @@ class SheetPage(QWidget):
 
     def _fit_columns(self) -> None:
         px = self._desk.theme.px
-        for column in range(min(self.model.columnCount(), 200)):
-            wanted = self.table.sizeHintForColumn(column) + px(16)
-            self.table.setColumnWidth(column, min(max(wanted, px(130)), px(260)))
+        metrics = QFontMetrics(self._desk.theme.font(bold=True))
+        for column in range(min(self.model.columnCount(), MOST_FITTED)):
+            head = str(self.model.headerData(column, Qt.Orientation.Horizontal) or "")
+            wide = max(map(metrics.horizontalAdvance, head.split("\n"))) + px(24)
+            wanted = max(self.table.sizeHintForColumn(column) + px(16), wide)
+            self.table.setColumnWidth(column, min(max(wanted, px(110)), px(260)))
 
     def _words(self, session: SheetSession) -> str:
         if session.checking:
@@ -173,6 +182,7 @@ class SheetPage(QWidget):
 
     @Slot(object)
     def _on_state_changed(self, session: SheetSession) -> None:
+        before = self.model.column(0) is not None
         self.model.show_session(session)
         self.problems.replace(session.problems)
         self.list.setVisible(bool(session.problems))
@@ -182,6 +192,8 @@ class SheetPage(QWidget):
         )
         self.said.setText(self._words(session))
         self.make.setEnabled(session.result is not None and not session.checking)
+        if session.columns and not before:
+            self._fit_columns()
         if self.table.currentIndex().column() < 0 and self.model.columnCount():
             self.table.setCurrentIndex(self.model.index(0, 0))
         self.panel.show_column(self.model.column(max(self.table.currentIndex().column(), 0)))
