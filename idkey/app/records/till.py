@@ -6,7 +6,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
-    QCheckBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -22,6 +21,7 @@ from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, paragraph
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tick import tick
 from idkey.app.records.columns_dialog import ColumnsDialog
 from idkey.app.records.latest import Latest
 from idkey.app.records.sales import Sales, Table
@@ -53,7 +53,7 @@ class TillPage(QWidget):
         self._works = {name: Latest(jobs, self) for name in ("table", "taken", "out", "checked")}
         self.take = button(self.tr("Take in a table …"), "main")
         self.write = button(self.tr("Write a table …"))
-        self.buyers = QCheckBox(self.tr("with references to buyers"))
+        self.buyers = tick(self.tr("with references to buyers"), theme)
         self.taken = self._browser(self.tr("What became of the table"))
         self.choose = button(self.tr("Watch a folder …"))
         self.stop = button(self.tr("Stop watching"))
