@@ -5,16 +5,23 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QToolButton
+from PySide6.QtWidgets import QPushButton, QToolButton
 
 from idkey.app.bench.state import BenchState
+from idkey.app.drill.state import PERSON
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.keeper import Keeper
 from idkey.app.photo.tool import PhotoTool
 from idkey.app.window.rooms import made_drill
 from idkey.app.window.window import Window
+from idkey.drill.beginning import Bench
+from idkey.drill.deck import shop_shares
+from idkey.drill.item import state_item
 from idkey.engine.sample import sample_case
 from idkey.model.case import Finding
+from idkey.store.book import Store
+from idkey.store.drill_log import put_trial
+from tests.drill.learners import Learner
 
 
 @pytest.fixture
@@ -136,3 +143,27 @@ def test_the_rail_marks_the_place_in_front_and_a_press_on_it_stays(window: Windo
         ["library"],
         ["bench"],
     ]
+
+
+def test_the_start_page_says_what_is_due_to_whoever_practised(
+    state: BenchState, desk: Desk, store: Store, qtbot, tmp_path: Path
+):
+    key = state.session.key
+    bench = Bench(key, shop_shares(key, {}))
+    item = state_item("total_length")
+    for trial in Learner(name="AK").works_through(bench, [item]):  # a year ago: long due
+        put_trial(store, trial)
+    store.put_setting(PERSON, "AK")
+    drill = made_drill(state, tmp_path)
+    made = Window(state, desk, rationales=tmp_path / "rationales", drill=drill)
+    qtbot.addWidget(made)
+    made.show()
+    due = made.bench.middle.start.findChild(QPushButton, "due")
+
+    qtbot.waitUntil(lambda: not due.isHidden(), timeout=20_000)
+    qtbot.mouseClick(due, Qt.MouseButton.LeftButton)
+
+    assert due.text().startswith("1 drill picture")
+    assert made.rooms.place == "drill"
+    made.close_work()
+    drill.close()

@@ -1,6 +1,6 @@
 """What an empty bench offers: what to do, a sample, the last cases."""
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -29,12 +29,14 @@ class StartView(QFrame):
         sample_asked(): The person wants to see a sample case.
         case_asked(case_id: str): The person goes on with an earlier case.
         key_chosen(key: str): The case is to use another key.
+        drill_asked(): The person wants to practise what is due.
     """
 
     unlabelled = Signal()
     sample_asked = Signal()
     case_asked = Signal(str)
     key_chosen = Signal(str)
+    drill_asked = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -44,6 +46,9 @@ class StartView(QFrame):
         self._scope = caption(rank="small")
         self._unlabelled = KeyButton(self.tr("There is no label"), "F3", desk.theme)
         self._sample = KeyButton(self.tr("Show me a sample case"), "F2", desk.theme)
+        self._due = button("", "link")
+        self._due.setObjectName("due")
+        self._due.hide()
         self._recent_heading = caption(self.tr("Go on with"), "strong")
         self._recent = QVBoxLayout()
         self._recent.setSpacing(2)
@@ -52,6 +57,7 @@ class StartView(QFrame):
         self._keys.activated.connect(self._on_keys_activated)
         self._unlabelled.clicked.connect(self._on_unlabelled_clicked)
         self._sample.clicked.connect(self._on_sample_clicked)
+        self._due.clicked.connect(self._on_due_clicked)
 
     def show_keys(self, keys: tuple[tuple[str, str], ...], current: Key) -> None:
         """Show the keys that can be used, as (id, title)."""
@@ -77,6 +83,12 @@ class StartView(QFrame):
             one.clicked.connect(self._on_recent_clicked)
             self._recent.addWidget(one)
             self._shown.append(one)
+
+    def show_due(self, person: str, count: int) -> None:
+        """Say how many drills are due for a person; nothing when none are."""
+        words = self.tr("%n drill picture(s) due for {person}", "", count)
+        self._due.setText(words.format(person=person))
+        self._due.setVisible(bool(person and count))
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -112,6 +124,8 @@ class StartView(QFrame):
         column.addSpacing(8)
         column.addWidget(self._recent_heading)
         column.addLayout(self._recent)
+        column.addSpacing(8)
+        column.addWidget(self._due, 0, Qt.AlignmentFlag.AlignLeading)
         column.addStretch(1)
 
     @Slot(int)
@@ -125,6 +139,10 @@ class StartView(QFrame):
     @Slot()
     def _on_sample_clicked(self) -> None:
         self.sample_asked.emit()
+
+    @Slot()
+    def _on_due_clicked(self) -> None:
+        self.drill_asked.emit()
 
     @Slot()
     def _on_recent_clicked(self) -> None:

@@ -85,6 +85,11 @@ class DrillState(QObject):
         """Whether something is not finished yet, saving included."""
         return self._jobs.busy or self.figures.busy
 
+    @property
+    def practised(self) -> bool:
+        """Whether somebody practised here before."""
+        return bool(self.drill.person or self._store.setting(PERSON))
+
     def close(self) -> None:
         """Finish what is being saved, and let go of the rest."""
         self.figures.close()

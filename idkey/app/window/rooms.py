@@ -21,6 +21,7 @@ from idkey.app.window.about import AboutDialog
 from idkey.app.window.help_view import HelpView
 from idkey.app.window.library_room import LibraryRoom, made_library
 from idkey.app.window.records_room import RecordsRoom
+from idkey.app.window.reminder import Reminder
 from idkey.app.workshop.shelf import Shelf
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.view import WorkshopView
@@ -81,7 +82,7 @@ class Rooms(QStackedWidget):
         self._state = state
         self._desk = desk
         self._data = data
-        self._drill = drill
+        self._drill = drill or made_drill(state, data)
         self._workshop = workshop or made_workshop(state, data)
         self._records = RecordsRoom(state, desk, data, self, to_bench=self._lay_on_bench)
         self.drill: DrillView | None = None
@@ -99,6 +100,8 @@ class Rooms(QStackedWidget):
         self._workshop.changed.connect(self._on_workshop_changed)
         self._workshop.cleared.connect(self._on_workshop_changed)
         self._workshop.saved.connect(self._on_key_saved)
+        Reminder(self._drill, bench.middle.start, self)
+        bench.middle.start.drill_asked.connect(self.enter_drill)
         bench.middle.question.measure_asked.connect(self.measure)
         bench.middle.question.entry.offer_measuring(True)
         shelf = PictureShelf(data / "pictures")
@@ -175,8 +178,6 @@ class Rooms(QStackedWidget):
     def enter_drill(self) -> None:
         """Practise."""
         if self.drill is None:
-            if self._drill is None:
-                self._drill = made_drill(self._state, self._data)
             self.drill = DrillView(self._drill, self._desk)
             self.drill.left.connect(self.enter_bench)
             self.addWidget(self.drill)
