@@ -31,8 +31,7 @@ def applied(change: Delta, value: Any) -> Any:
     """The value after a change.
 
     Raises:
-        LookupError: The change does not fit the value.
-        TypeError: The same.
+        LookupError, TypeError, AttributeError: The change does not fit the value.
     """
     if not change:
         return value

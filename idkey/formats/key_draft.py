@@ -9,7 +9,7 @@ from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
-from pydantic import TypeAdapter, ValidationError
+from pydantic import TypeAdapter
 
 from idkey.errors import IdKeyError
 from idkey.formats.delta import Delta, applied, delta
@@ -21,6 +21,7 @@ LARGEST_DRAFT = 256 * 2**20
 MOST_STEPS = 50
 """Steps that are kept to be taken back."""
 
+_MISFIT = (ValueError, LookupError, TypeError, AttributeError)
 _MOST_SHARED = 3
 _KEY = TypeAdapter(Key)
 _SCORE = TypeAdapter(Score)
@@ -126,7 +127,7 @@ def read_draft(file: Path) -> KeyDraft | None:
         raise _unreadable(file, "it is too large")
     try:
         return _draft(json.loads(raw))
-    except (ValueError, LookupError, TypeError, RecursionError) as err:
+    except (*_MISFIT, RecursionError) as err:
         raise _unreadable(file, "it is damaged") from err
 
 
@@ -159,7 +160,7 @@ def _draft(said: Any) -> KeyDraft:
         try:
             before = applied(step["back"], before)
             past.append((_KEY.validate_python(before), str(step["words"])))
-        except (ValidationError, LookupError, TypeError):
+        except _MISFIT:
             break
     return KeyDraft(
         folder=Path(said["folder"]),
