@@ -71,7 +71,7 @@ class DraftWriter:
         said = {
             "format": FORMAT,
             "folder": str(draft.folder),
-            "key": {**self._said(draft.key), "scores": []},
+            "key": {n: v for n, v in self._said(draft.key).items() if n != "scores"},
             "saved": self._back(draft.key, draft.saved),
             "past": [{"words": w, "back": s} for (_, w), s in zip(past, steps, strict=True)],
         }
@@ -81,8 +81,8 @@ class DraftWriter:
     def _said(self, key: Key) -> Any:
         if id(key) not in self._plain:
             plain = _KEY.dump_python(replace(key, scores=()), mode="json", exclude_defaults=True)
-            plain["scores"] = [self._score(score)[1] for score in key.scores]
-            self._plain[id(key)] = (key, plain)
+            scores = [self._score(score)[1] for score in key.scores]
+            self._plain[id(key)] = (key, {"scores": scores, **plain})
         return self._plain[id(key)][1]
 
     def _score(self, score: Score) -> tuple[Score, Any, str]:
@@ -152,22 +152,39 @@ def _folders(files: Iterable[Path]) -> Iterator[Path]:
 def _draft(said: Any) -> KeyDraft:
     if said["format"] != FORMAT:
         raise ValueError("another format")
-    plain = {**said["key"], "scores": said["scores"]}
-    key = _KEY.validate_python(plain)
+    reader = _Reader()
+    plain = {"scores": said["scores"], **{n: v for n, v in said["key"].items() if n != "scores"}}
+    key = reader.key(plain)
     past: list[tuple[Key, str]] = []
     before = plain
     for step in reversed(said["past"][-MOST_STEPS:]):
         try:
             before = applied(step["back"], before)
-            past.append((_KEY.validate_python(before), str(step["words"])))
+            past.append((reader.key(before), str(step["words"])))
         except _MISFIT:
             break
     return KeyDraft(
         folder=Path(said["folder"]),
-        saved=_KEY.validate_python(applied(said["saved"], plain)),
+        saved=reader.key(applied(said["saved"], plain)),
         key=key,
         past=tuple(reversed(past)),
     )
+
+
+class _Reader:
+    """Reads keys that share most of their scores; each of those is read once."""
+
+    def __init__(self) -> None:
+        self._scores: dict[int, tuple[Any, Score]] = {}
+
+    def key(self, plain: Any) -> Key:
+        head = _KEY.validate_python({name: plain[name] for name in plain if name != "scores"})
+        return replace(head, scores=tuple(self._score(score) for score in plain["scores"]))
+
+    def _score(self, plain: Any) -> Score:
+        if id(plain) not in self._scores:
+            self._scores[id(plain)] = (plain, _SCORE.validate_python(plain))
+        return self._scores[id(plain)][1]
 
 
 def _json(value: Any) -> str:
@@ -194,5 +211,5 @@ def _put(file: Path, text: str) -> None:
 def _unreadable(file: Path, reason: str) -> IdKeyError:
     return IdKeyError(
         f"The unsaved work in {file} cannot be read: {reason}.",
-        "The key is opened as its folder says it; the file stays where it is.",
+        "The key is opened as its folder says it; the damaged file is kept beside the others.",
     )

@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.workshop.editing import Editing
+from idkey.errors import IdKeyError
 from idkey.formats.key_draft import (
     DraftWriter,
     KeyDraft,
@@ -71,10 +72,16 @@ class Drafts(QObject):
         """The unsaved work of a key; None when there is none.
 
         Raises:
-            IdKeyError: It cannot be read.
+            IdKeyError: It cannot be read; it is put aside, so that nothing is written over it.
         """
         self.flush()
-        return read_draft(draft_file(self._folder, folder))
+        file = draft_file(self._folder, folder)
+        try:
+            return read_draft(file)
+        except IdKeyError:
+            with contextlib.suppress(OSError):
+                file.replace(file.with_suffix(".damaged"))
+            raise
 
     def folders(self) -> tuple[Path, ...]:
         """The key folders that have unsaved work, the one worked on last first."""

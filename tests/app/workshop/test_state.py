@@ -240,6 +240,22 @@ def test_a_key_whose_parts_do_not_fit_is_opened_mended_and_keeps_its_comments(
     assert file.read_text("utf-8") == f"# looked at again\n{text}"
 
 
+def test_a_damaged_draft_is_put_aside_and_the_key_opened_as_its_folder_says_it(
+    workshop: WorkshopState, own: Path, tmp_path: Path, qtbot: QtBot
+):
+    workshop.open(own)
+    workshop.change(noted(workshop.editing.key, "mine"), "Note")
+    settle(workshop, qtbot)
+    (draft,) = (tmp_path / "drafts").glob("*.json")
+    draft.write_text("{", "utf-8")
+    with qtbot.waitSignal(workshop.failed) as heard:
+        workshop.open(own)
+
+    assert "damaged" in heard.args[0].problem
+    assert not workshop.editing.dirty
+    assert draft.with_suffix(".damaged").read_text("utf-8") == "{"
+
+
 def test_a_key_that_cannot_be_understood_is_refused(workshop: WorkshopState, own: Path):
     (own / "characters.yaml").write_text("characters: [", "utf-8")
 
