@@ -1,31 +1,30 @@
 """A picture of every screen, light and dark, for people to look at; the manual shows them too."""
 
-import os
-import shutil
 from collections.abc import Callable, Iterator
 from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from PIL import Image, ImageChops, ImageStat
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication
 
 from idkey.app.parts.colours import DARK, LIGHT
 from idkey.app.parts.page import Page
 from idkey.app.parts.theme import Scheme
-from tests.stories.conftest import CTRL, KEY, PICTURES, Keeper
+from idkey.app.workshop.shelf import Shelf
+from idkey.engine.sample import SAMPLE_KEY
+from tests.stories.conftest import CTRL, KEY, Keeper
 
 pytestmark = pytest.mark.slow
 
 MANUAL = Path(__file__).parents[2] / "docs" / "pictures"
 """The pictures of the manual; ``IDKEY_PICTURES=write`` lets the test run renew them."""
 
+DIALOGS = {"rationale", "plates"}
+
 ALIKE = 3.0
 """Mean difference in brightness, of 255, up to which a picture of the manual still holds: a date
 may differ, a moved pane may not."""
-
-PLACES = ("records", "drill", "workshop", "library")
 
 
 def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
@@ -62,10 +61,31 @@ def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
     assert dialog is not None
     yield "rationale", keeper.keeps("rationale", dialog)
     dialog.close()
-    for place in PLACES:
-        keeper.program.window.commands.run(place)
-        keeper.qtbot.wait(300)  # the place reads its book and its keys behind the first picture
-        yield place, keeper.keeps(place)
+    yield from places_of(keeper)
+
+
+def places_of(keeper: Keeper) -> Iterator[tuple[str, QImage]]:
+    """The other places of the program, each once what it reads is there."""
+    program, rooms = keeper.program, keeper.program.window.rooms
+    program.window.commands.run("plates")
+    plates = QApplication.activeModalWidget()
+    assert plates is not None
+    yield "plates", keeper.keeps("plates", plates)
+    plates.close()
+    program.window.commands.run("records")
+    keeper.qtbot.waitUntil(lambda: not rooms.records.busy, timeout=60_000)
+    yield "records", keeper.keeps("records")
+    program.window.commands.run("drill")
+    keeper.qtbot.waitUntil(lambda: not program.drill.busy, timeout=60_000)
+    yield "drill", keeper.keeps("drill")
+    shelf = Shelf.usual(program.folders.data)
+    own = shelf.own / "own-scorpions"
+    rooms.edit_key(own if own.is_dir() else shelf.copy(shelf.shipped / SAMPLE_KEY, own.name))
+    keeper.qtbot.waitUntil(lambda: not program.workshop.busy, timeout=60_000)
+    yield "workshop", keeper.keeps("workshop")
+    program.window.commands.run("library")
+    keeper.qtbot.waitUntil(lambda: not program.library.busy, timeout=60_000)
+    yield "library", keeper.keeps("library")
 
 
 @pytest.mark.parametrize("scheme", [Scheme.LIGHT, Scheme.DARK], ids=["light", "dark"])
@@ -79,9 +99,9 @@ def test_every_screen_shows_something_of_its_own_in_its_colours(
     keeper.start.theme.choose(Scheme.SYSTEM, 100)
 
     ground = (DARK if scheme is Scheme.DARK else LIGHT).ground.lower()
-    assert len(seen) == 11 + len(PLACES)
+    assert len(seen) == 16
     assert all(one != other for one, other in pairwise(seen.values()))
-    assert {image.pixelColor(70, 400).name() for n, image in seen.items() if n != "rationale"} == {
+    assert {image.pixelColor(70, 400).name() for n, image in seen.items() if n not in DIALOGS} == {
         ground
     }
 
