@@ -35,6 +35,8 @@ translate = QCoreApplication.translate
 class CharacterPage(EntryPage):
     """Characters: list and form."""
 
+    naming = "name"
+
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
         name = translate("character_form", "Characters")
         super().__init__(state, desk, kind=EntryKind.CHARACTER, name=name)
@@ -90,8 +92,8 @@ class CharacterPage(EntryPage):
         form.head(self.tr("How far to trust it"))
         form.add(self._trust(fields), abreast=True)
         form.add(self._numbers(fields), abreast=True)
-        rule = self.tr("A rule of thumb: shops lean on it more than it can bear")
-        form.add({"rule_of_thumb": fields.flag(rule)})
+        more = self.tr("Shops lean on it more than it can bear.")
+        form.add({"rule_of_thumb": fields.flag(self.tr("A rule of thumb"), more)})
         form.head(self.tr("When it applies"))
         form.add(self._when(fields), abreast=True)
         self.requires = RequireField(

@@ -29,7 +29,7 @@ class CoupletBar(QWidget):
     Signals:
         view_chosen(view: object): The couplets are to be shown another way.
         asked(what: str): Something is to be done: "start", "lead", "below", "remove", "up",
-            "down", "number" or "fit".
+            "down", "here", "number" or "fit".
     """
 
     view_chosen = Signal(object)
@@ -47,6 +47,7 @@ class CoupletBar(QWidget):
             "remove": button(self.tr("Remove")),
             "up": button("↑", "quiet"),
             "down": button("↓", "quiet"),
+            "here": button(self.tr("Start here"), "quiet"),
             "number": button(self.tr("Number anew"), "quiet"),
             "fit": button(self.tr("Show all"), "quiet"),
         }
@@ -85,6 +86,8 @@ class CoupletBar(QWidget):
             one.setVisible(any_ and graph if what != "start" else not any_ and bool(key.taxa))
             if what in ("below", "up", "down"):
                 one.setEnabled(on_lead)
+        first = chosen is None or chosen[0] == key.couplets[0].id
+        self.buttons["here"].setEnabled(not first)
         self.facts.setText(self._words(key, facts))
 
     def _words(self, key: Key, facts: CoupletFacts) -> str:

@@ -24,7 +24,7 @@ def done(key: Key, what: str, chosen: Chosen, *, words: str) -> tuple[Couplets, 
 
     Args:
         key: The key.
-        what: "start", "lead", "below", "up", "down" or "number".
+        what: "start", "lead", "below", "up", "down", "here" or "number".
         chosen: The lead that is chosen, or with -1 the couplet.
         words: Statement of new leads.
     """
@@ -41,6 +41,9 @@ def done(key: Key, what: str, chosen: Chosen, *, words: str) -> tuple[Couplets, 
     if what == "number":
         place = next(n for n, one in enumerate(couplets, start=1) if one.id == name)
         return renumbered(couplets), (str(place), number)
+    if what == "here":
+        first = tuple(one for one in couplets if one.id == name)
+        return (*first, *(one for one in couplets if one.id != name)), chosen
     if number < 0:
         return couplets, chosen
     if what == "below":
@@ -65,6 +68,7 @@ def deed_words(what: str, title: str) -> str:
         "below": translate("couplets", "New couplet below: {what}"),
         "up": translate("couplets", "Place of: {what}"),
         "down": translate("couplets", "Place of: {what}"),
+        "here": translate("couplets", "The key starts elsewhere"),
         "number": translate("couplets", "Couplets numbered anew"),
     }
     return words[what].format(what=title)

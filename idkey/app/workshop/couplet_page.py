@@ -182,7 +182,8 @@ class CoupletPage(LivePage):
         self.split.addWidget(self.stack)
         self.split.addWidget(self.side)
         px = self.desk.theme.px
-        self.side.setMinimumSize(px(280), px(170))
+        self.side.setMinimumSize(min(px(280), 380), 110)
+        self.graph.setMinimumHeight(70)
         self.split.setStretchFactor(0, 3)
         self.split.setStretchFactor(1, 2)
         self.split.setSizes([px(600), px(340)])

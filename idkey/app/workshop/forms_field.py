@@ -105,6 +105,10 @@ class ChoiceField(Field):
     def __init__(self, name: str, theme: Theme, *, options: Options, hint: str = "") -> None:
         super().__init__(name, theme, hint)
         self.control = Choice(name, theme)
+        self.control.setSizeAdjustPolicy(
+            Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.control.setMinimumContentsLength(6)
         self._options: tuple[tuple[str, object], ...] = ()
         self._value: Any = None
         self.put(self.control)
@@ -136,13 +140,22 @@ class ChoiceField(Field):
 
 
 class FlagField(Field):
-    """Yes or no."""
+    """Yes or no; what it means stands below.
+
+    Args:
+        name: A few words: they cannot break into lines.
+        theme: The look.
+        hint: What it means.
+    """
 
     def __init__(self, name: str, theme: Theme, hint: str = "") -> None:
         super().__init__(name, theme, hint)
-        self.title.hide()
         self.control = QCheckBox(name)
         self.put(self.control)
+        self.title.setText(hint)
+        self.title.setVisible(bool(hint))
+        self.column.removeWidget(self.title)
+        self.column.insertWidget(1, self.title)
         self.control.clicked.connect(self._on_clicked)
 
     def show_value(self, value: Any) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
@@ -51,6 +51,11 @@ class Abreast(QWidget):
             field.setParent(self)
             field.installEventFilter(self)
         self._place()
+
+    def minimumSizeHint(self) -> QSize:
+        """As narrow as one column."""
+        wide = max((f.minimumSizeHint().width() for f in self._fields), default=0)
+        return QSize(wide, self._grid.totalMinimumSize().height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fewer columns where there is no room."""
@@ -168,9 +173,9 @@ class Form(QWidget):
             self.fields[place].reach(path[len(place) + 1 :])
 
     def focus_first(self) -> None:
-        """Put the focus into the first field."""
+        """Put the focus into the first field, its text chosen as after Tab."""
         for field in self.fields.values():
-            field.setFocus(Qt.FocusReason.OtherFocusReason)
+            field.setFocus(Qt.FocusReason.TabFocusReason)
             return
 
     def flush(self) -> None:

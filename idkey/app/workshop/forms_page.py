@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QScrollArea, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
@@ -28,6 +28,7 @@ from idkey.app.workshop.forms_list import EntryList, EntryRow
 from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.forms_problems import place_of, problems_of
 from idkey.app.workshop.forms_references import removed, renamed, uses
+from idkey.app.workshop.forms_split import side_by_side
 from idkey.app.workshop.state import WorkshopState
 from idkey.formats.problem import Problem
 from idkey.model.key import Key
@@ -47,12 +48,16 @@ class EntryPage(LivePage):
 
     Attributes:
         form: The form for one entry.
+        naming: Path of the name from which a new entry takes its id; empty for none.
     """
+
+    naming = ""
 
     def __init__(self, state: WorkshopState, desk: Desk, *, kind: EntryKind, name: str) -> None:
         super().__init__(state)
         self.desk, self.kind = desk, kind
         self._current = ""
+        self._unnamed: set[str] = set()
         self.list = EntryList(name, desk, ordered=kind in ORDERED)
         self.confirm = Confirm()
         self.form = Form(desk.theme)
@@ -185,23 +190,9 @@ class EntryPage(LivePage):
         return frame
 
     def _lay_out(self) -> None:
-        split = QSplitter(Qt.Orientation.Horizontal)
-        left = QWidget()
-        column = QVBoxLayout(left)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.list, 1)
-        column.addWidget(self.confirm)
-        split.addWidget(left)
-        split.addWidget(self.pane)
-        split.setStretchFactor(0, 0)
-        split.setStretchFactor(1, 1)
-        split.setChildrenCollapsible(False)
-        px = self.desk.theme.px
-        left.setMinimumWidth(px(170))
-        split.setSizes([px(240), px(640)])
         row = QVBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(split)
+        row.addWidget(side_by_side((self.list, self.confirm), self.pane, self.desk.theme))
 
     def _connect(self) -> None:
         self.list.chosen.connect(self._on_list_chosen)
@@ -217,6 +208,7 @@ class EntryPage(LivePage):
         self.flush()
         new, after = self.blank(self.key), self._current
         self._current = new.id
+        self._unnamed.add(new.id)
         words = self.tr("New: {name}").format(name=self.title_of(new))
         self.state.change(added(self.key, self.kind, new, after=after), words)
         self.form.focus_first()
@@ -233,6 +225,7 @@ class EntryPage(LivePage):
         copy = entry(key, self.kind, new_id)
         key = put(put(key, self.kind, one), self.kind, replace(self.copied(copy), id=new_id))
         self._current = new_id
+        self._unnamed.add(new_id)
         self.state.change(key, self.tr("Copy of {name}").format(name=self.title_of(one)))
         self.form.focus_first()
 
@@ -286,6 +279,16 @@ class EntryPage(LivePage):
         words = self.tr("{field} of {name}").format(field=field, name=self.title_of(one))
         if path == "id":
             self._current = str(value)
-            self.state.change(self.renamed(self.key, one.id, str(value)), words)
+            key = self.renamed(self.key, one.id, str(value))
         else:
-            self.state.change(self.changed(self.key, one, path, value), words)
+            key = self.changed(self.key, one, path, value)
+            if path == self.naming and one.id in self._unnamed:
+                self._unnamed.discard(one.id)
+                key = self._named_after(key, one.id, str(value))
+        self.state.change(key, words)
+
+    def _named_after(self, key: Key, name: str, words: str) -> Key:
+        """The key with a new entry's id made from its name."""
+        others = {other for other in self.ids() if other != name}
+        self._current = free_id(others, words.lower())
+        return self.renamed(key, name, self._current)

@@ -71,7 +71,7 @@ class Adder(Choice):
         self.setEditable(True)
         self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.setMinimumContentsLength(16)
+        self.setMinimumContentsLength(8)
         line = self.lineEdit()
         if line is not None:
             line.setPlaceholderText(words)

@@ -45,6 +45,9 @@ class SourcePage(EntryPage):
         self.cited.setTextFormat(Qt.TextFormat.PlainText)
         self.sort = fields.line(self.tr("Kind of work"), self.tr("primary, institution, legal …"))
         scope = self.tr("Only a part? Which one")
+        seen = fields.flag(
+            self.tr("I have seen it"), self.tr("The text itself, not a mention of it.")
+        )
         form.add(
             {
                 "citation": fields.prose(self.tr("Author, year, title and place")),
@@ -57,7 +60,9 @@ class SourcePage(EntryPage):
         )
         form.add(
             {
-                "seen": fields.flag(self.tr("I have seen the text myself")),
+                "seen": fields.flag(
+                    self.tr("I have seen it"), self.tr("The text itself, not a mention of it.")
+                ),
                 "scope": fields.prose(scope, self.tr("Empty when all of it was seen")),
             }
         )

@@ -30,6 +30,8 @@ _SOURCED = ("hazard.sources", "permit.sources", "sources")
 class TaxonPage(EntryPage):
     """Taxa: list and form."""
 
+    naming = "name"
+
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
         name = translate("taxon_form", "Taxa")
         super().__init__(state, desk, kind=EntryKind.TAXON, name=name)
@@ -141,7 +143,9 @@ class TaxonPage(EntryPage):
 
     def _permit_more(self, fields: Fields) -> dict[str, Field]:
         return {
-            "permit.from_memory": fields.flag(self.tr("From memory: no official text was seen")),
+            "permit.from_memory": fields.flag(
+                self.tr("From memory"), self.tr("No official text was seen.")
+            ),
             "permit.listed_as": fields.lines(self.tr("Names the lists use"), self.tr("One a line")),
             "permit.note": fields.prose(self.tr("More about the papers")),
             "permit.sources": fields.sources(self.tr("Sources for the papers")),

@@ -202,6 +202,16 @@ def test_a_number_follows_and_numbers_are_given_anew(qtbot, table: Table, page: 
     assert table.editing.key.couplets == table.editing.saved.couplets
 
 
+def test_the_key_can_start_at_another_couplet(table: Table, page: CoupletPage):
+    assert not page.bar.buttons["here"].isEnabled()
+    page.choose("2")
+
+    page.bar.buttons["here"].click()
+
+    assert table.editing.key.couplets[0].id == "2"
+    assert "no lead comes to: 1" in page.bar.facts.text()
+
+
 def test_one_is_led_to_the_lead_a_mistake_or_a_remark_is_about(table: Table, page: CoupletPage):
     key = table.editing.key
     leads = key.couplet["2"].leads

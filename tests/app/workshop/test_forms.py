@@ -49,6 +49,7 @@ def opened(qtbot, table: Table, desk: Desk) -> Open:
         qtbot.addWidget(page)
         page.resize(900, 700)
         page.show()
+        page.activateWindow()
         return page
 
     return made
@@ -212,6 +213,23 @@ def test_entries_are_added_copied_and_found(qtbot, table: Table, opened: Open):
         page.hide()
     table.checked()
     assert not [one for one in table.editing.problems if one.severity == "error"]
+
+
+def test_a_new_entry_takes_its_id_from_its_name_once(qtbot, table: Table, opened: Open):
+    page = opened(TaxonPage)
+    qtbot.waitUntil(page.isActiveWindow)
+    page.add()
+    line = QApplication.focusWidget()
+    assert line is typed(page, "name")
+
+    qtbot.keyClicks(line, "Pandinus novus")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert page.list.current == "pandinus_novus"
+    assert table.editing.key.taxon["pandinus_novus"].name == "Pandinus novus"
+    write(qtbot, line, "Pandinus other")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+
+    assert table.editing.key.taxon["pandinus_novus"].name == "Pandinus other"
 
 
 def test_characters_are_put_in_order(qtbot, table: Table, opened: Open):
