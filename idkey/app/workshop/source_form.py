@@ -60,9 +60,7 @@ class SourcePage(EntryPage):
         )
         form.add(
             {
-                "seen": fields.flag(
-                    self.tr("I have seen it"), self.tr("The text itself, not a mention of it.")
-                ),
+                "seen": seen,
                 "scope": fields.prose(scope, self.tr("Empty when all of it was seen")),
             }
         )
