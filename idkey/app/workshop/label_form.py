@@ -69,6 +69,17 @@ class LabelPage(EntryPage):
             },
             abreast=True,
         )
+        self._add_mixup(form, fields)
+        form.head(self.tr("What a wrong label does"))
+        form.add(
+            {
+                "safety": fields.prose(self.tr("To a person")),
+                "law": fields.prose(self.tr("To the papers")),
+            }
+        )
+        self._add_rest(form, fields)
+
+    def _add_mixup(self, form: Form, fields: Fields) -> None:
         self.deciding = fields.pick(self.tr("Characters that decide it, best first"))
         evidence: Options = [
             (self.tr("not said"), ""),
@@ -83,14 +94,6 @@ class LabelPage(EntryPage):
                 "evidence": fields.choice(self.tr("How the mix-up is known"), evidence),
             }
         )
-        form.head(self.tr("What a wrong label does"))
-        form.add(
-            {
-                "safety": fields.prose(self.tr("To a person")),
-                "law": fields.prose(self.tr("To the papers")),
-            }
-        )
-        self._add_rest(form, fields)
 
     def _add_rest(self, form: Form, fields: Fields) -> None:
         form.head(self.tr("What it usually turns out to be, before your own cases"))
