@@ -11,7 +11,7 @@ from idkey.app.library.coverage_bar import CoverageView
 from idkey.app.library.key_html import numbers_html
 from idkey.app.library.text_page import TextPage
 from idkey.app.library.welcome import Welcome
-from idkey.app.library.words import form_words, step_words
+from idkey.app.library.words import form_words, key_size_words, step_words
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.prose import bullets, head, paragraph, toned
@@ -78,16 +78,14 @@ class ArrivalPage(QWidget):
         self.welcome = welcome
         key = welcome.arrival.key
         self.title.setText(key.title)
-        text = self.tr("{file}: {form}. Id {id}, version {version}, {taxa} taxa, {characters} "
-                       "characters.")  # fmt: skip
+        text = self.tr("{file}: {form}. Id {id}, version {version}, {size}.")
         self.about.setText(
             text.format(
                 file=welcome.arrival.file.name,
                 form=form_words(welcome.arrival.form),
                 id=key.id,
                 version=key.version,
-                taxa=len(key.taxa),
-                characters=len(key.characters),
+                size=key_size_words(key),
             )
         )
         self.coverage.show_coverage(welcome.counts.coverage)

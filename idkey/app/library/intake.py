@@ -39,5 +39,6 @@ def intake(mime: QMimeData) -> Intake:
 
 def file_filter() -> str:
     """What the file dialog offers."""
+    words = translate("library", "Keys and spreadsheets")
     keys = "*.idkey *.json *.xml *.sdd *.nex *.nexus *.csv *.tsv *.txt *.xlsx *.ods *.yaml"
-    return f"{translate('library', 'Keys and spreadsheets')} ({keys});;*"
+    return f"{words} ({keys});;*"

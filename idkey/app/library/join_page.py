@@ -128,8 +128,8 @@ class JoinPage(QWidget):
             told = self.tr("Nothing clashes: what each of you changed stands side by side.")
         else:
             text = self.tr(
-                "{n} pieces were changed by both, {open} of them undecided: those stand as "
-                "ticked. M takes mine, T takes theirs."
+                "Changed by both: {n}; undecided: {open}. Those stand as ticked. M takes mine, "
+                "T takes theirs."
             )
             told = text.format(n=len(joining.clashes), open=joining.open)
         version = ""

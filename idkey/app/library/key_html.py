@@ -50,12 +50,7 @@ def _people(key: Key) -> str:
     else:
         lines.append(translate("library", "No licence is stated."))
     seen = sum(source.seen for source in key.sources)
-    if not key.sources:
-        text = translate("library", "No sources are cited.")
-    elif not seen:
-        text = translate("library", "{n} sources, none of them seen by the authors.")
-    else:
-        text = translate("library", "{n} sources, {seen} of them seen by the authors.")
+    text = translate("library", "Sources cited: {n}; seen by the authors: {seen}.")
     lines.append(text.format(n=len(key.sources), seen=seen))
     return paragraph(escape(" ".join(lines)))
 

@@ -19,6 +19,7 @@ from idkey.app.library.change_list import TIGHT
 from idkey.app.library.column_panel import ColumnPanel
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_table import MARK, SheetModel
+from idkey.app.library.words import key_size_words
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import airy
@@ -174,10 +175,8 @@ class SheetPage(QWidget):
             text = self.tr("Places that do not fit yet: {n}")
             return text.format(n=len(session.problems))
         key = session.result.key
-        text = self.tr("Makes a key with {taxa} taxa, {characters} characters, {scores} scores.")
-        said = text.format(
-            taxa=len(key.taxa), characters=len(key.characters), scores=len(key.scores)
-        )
+        text = self.tr("Makes a key with {size}; scores: {n}.")
+        said = text.format(size=key_size_words(key), n=len(key.scores))
         return " ".join((said, *session.result.notes))
 
     @Slot(object)

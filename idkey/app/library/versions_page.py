@@ -111,7 +111,7 @@ class VersionsPage(QWidget):
             self.said.setText(self.tr("The two say the same."))
             return
         text = self.tr(
-            "{n} changes from {old} to {new}: {step}. After {old} should come {next} or later."
+            "Changes from {old} to {new}: {n}; {step}. After {old} should come {next} or later."
         )
         words = text.format(
             n=len(told),

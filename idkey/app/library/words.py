@@ -6,6 +6,7 @@ from idkey.app.library.account import Account
 from idkey.formats.arrival import Form
 from idkey.formats.compare import Step
 from idkey.formats.pieces import Part
+from idkey.model.key import Key
 
 translate = QCoreApplication.translate
 
@@ -23,8 +24,18 @@ def size_words(one: Account) -> str:
     """How large a key is; empty for a broken one."""
     if one.key is None:
         return "" if one.broken else translate("library", "being read …")
-    text = translate("library", "{taxa} taxa, {characters} characters")
-    return text.format(taxa=len(one.key.taxa), characters=len(one.key.characters))
+    return key_size_words(one.key)
+
+
+def key_size_words(key: Key) -> str:
+    """How many taxa and characters a key has."""
+    taxa, characters = len(key.taxa), len(key.characters)
+    one_taxon = translate("library", "one taxon")
+    one_character = translate("library", "one character")
+    several_taxa = translate("library", "{n} taxa").format(n=taxa)
+    several_characters = translate("library", "{n} characters").format(n=characters)
+    first = one_taxon if taxa == 1 else several_taxa
+    return f"{first}, {one_character if characters == 1 else several_characters}"
 
 
 def form_words(form: Form) -> str:

@@ -54,7 +54,7 @@ def test_two_versions_are_told_in_words_and_narrowed(
     page.newer.choose(packed(tmp_path, "new", newer))
     qtbot.waitUntil(lambda: not page.busy)
 
-    assert "3 changes from 1.0.0 to 1.0.1: a verdict may change." in page.said.text()
+    assert "Changes from 1.0.0 to 1.0.1: 3; a verdict may change." in page.said.text()
     assert "After 1.0.0 should come 1.1.0 or later." in page.said.text()
     qtbot.keyClicks(page.changes.words, "nova herb")
     (name, _) = page.changes.rows.rows
@@ -86,7 +86,7 @@ def test_clashes_are_decided_row_by_row_by_keyboard(
     assert "was changed on both sides" in cells[0]
     assert "Ocimum basilicum" in cells[1]
     assert cells[2].startswith("✓ ")
-    assert "2 of them undecided" in joining.join.said.text()
+    assert "undecided: 2" in joining.join.said.text()
 
     qtbot.keyClick(table, Qt.Key.Key_T)
     qtbot.waitUntil(lambda: not state.join.busy)
@@ -94,7 +94,7 @@ def test_clashes_are_decided_row_by_row_by_keyboard(
     qtbot.keyClick(table, Qt.Key.Key_M)
     qtbot.waitUntil(lambda: not state.join.busy)
 
-    assert "0 of them undecided" in joining.join.said.text()
+    assert "undecided: 0" in joining.join.said.text()
     names = {taxon.name for taxon in state.join.joining.key.taxa}
     assert {"Sua prima", "Mine secunda", "Mea", "Sua"} <= names
     assert state.join.joining.key.version == "1.2.0"
