@@ -47,22 +47,24 @@ def _of_taxon(taxon: Taxon) -> Label:
 def _of_genera(key: Key) -> Iterator[Label]:
     """Labels that are just a genus: its taxa, and those a shop may still keep in it."""
     names = {taxon.name for taxon in key.taxa}
-    for genus in dict.fromkeys(taxon.genus for taxon in key.taxa):
-        members = tuple(taxon.id for taxon in key.taxa if _in_genus(taxon, genus))
+    members: dict[str, list[str]] = {taxon.genus: [] for taxon in key.taxa}
+    for taxon in key.taxa:
+        for genus in _genera(taxon) & members.keys():
+            members[genus].append(taxon.id)
+    for genus, taxa in members.items():
         if genus not in names:
             yield Label(
                 id=f"{GENUS}{genus}",
                 text=genus,
-                covers=members,
+                covers=tuple(taxa),
                 covers_outside=(f"{genus} spp.",),
                 evidence="name",
             )
 
 
-def _in_genus(taxon: Taxon, genus: str) -> bool:
-    if taxon.genus == genus:
-        return True
-    return any(_recent(name) for name in taxon.synonyms if name.partition(" ")[0] == genus)
+def _genera(taxon: Taxon) -> set[str]:
+    """The genus of a taxon, and those a shop may still keep it in."""
+    return {taxon.genus} | {name.partition(" ")[0] for name in taxon.synonyms if _recent(name)}
 
 
 def _recent(name: str) -> bool:

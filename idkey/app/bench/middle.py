@@ -254,7 +254,8 @@ class Middle(QWidget):
         case = session.case
         wanted = self._note_wanted == case.id
         called = bool(case.claim.text) and (not case.findings or wanted)
-        shown = called and self._note_away != case.id and self._over is None
+        away = self._note_away == case.id or self._over is not None or session.reading
+        shown = called and not away
         if shown:
             self.note.show_session(session, brief=bool(session.asked) and not wanted)
         self.note.setVisible(shown)

@@ -5,6 +5,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.bench.session import Session
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.reasoner import Reasoned, Reasoner
+from idkey.report.words import rich
 
 
 class Thinker(QObject):
@@ -48,6 +49,7 @@ class Thinker(QObject):
             tick(0, 2)
             reasoner.matrix(key, case)
             tick(1, 2)
+            rich(key, "")  # makes ready to find the key's names, which also takes its time
             return reasoner.reasoned(key, case, prior)
 
         self._job = Job(work)

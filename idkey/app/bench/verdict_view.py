@@ -75,9 +75,9 @@ class VerdictView(QWidget):
         """Show what is known in a session."""
         key, assessment = session.key, session.reasoned.assessment
         language = self._desk.language
-        sentence = verdict_sentence(key, assessment, language)
-        sentence = reading_words() if session.reading else sentence
-        self._sentence.setText(rich(key, sentence))
+        reading = session.reading
+        sentence = reading_words() if reading else verdict_sentence(key, assessment, language)
+        self._sentence.setText(sentence if reading else rich(key, sentence))
         long = len(sentence) > LONG
         if self._sentence.property("rank") != ("strong" if long else "lead"):
             self._sentence.setProperty("rank", "strong" if long else "lead")
