@@ -68,13 +68,12 @@ class Drafts(QObject):
         file = draft_file(self._folder, folder)
         self._write(lambda: file.unlink(missing_ok=True))
 
-    def of(self, folder: Path) -> KeyDraft | None:
-        """The unsaved work of a key; None when there is none.
+    def of(self, folder: Path) -> KeyDraft | None:  # may run on a pool thread
+        """The unsaved work of a key, as far as it is on the disk; None when there is none.
 
         Raises:
             IdKeyError: It cannot be read; it is put aside, so that nothing is written over it.
         """
-        self.flush()
         file = draft_file(self._folder, folder)
         try:
             return read_draft(file)

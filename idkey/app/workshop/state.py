@@ -9,11 +9,11 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.workshop.checking import Checker, Found
 from idkey.app.workshop.drafts import Drafts
-from idkey.app.workshop.editing import Editing, Step, same_content
+from idkey.app.workshop.editing import Editing, same_content
+from idkey.app.workshop.opening import TakenUp, large, taken_up
 from idkey.app.workshop.saving import ready, written
 from idkey.app.workshop.shelf import Shelf
-from idkey.formats.folder import mendable_key, read_key
-from idkey.formats.problem import KeyProblems
+from idkey.formats.folder import read_key
 from idkey.model.key import Key
 from idkey.store.book import Store
 
@@ -95,27 +95,34 @@ class WorkshopState(QObject):
         Raises:
             KeyProblems: A part of it cannot be understood, and there is no unsaved work on it.
         """
-        try:
-            draft = self.drafts.of(folder)
-        except Exception as err:  # noqa: BLE001 - becomes a message; the key itself may be fine
-            draft = None
-            self.failed.emit(err)
-        if draft is None:
-            key = _opened(folder)
-            editing = Editing(folder=folder, saved=key, key=key, checking=True)
-        else:
-            past = tuple(Step(key, words) for key, words in draft.past)
-            editing = Editing(
-                folder=folder, saved=draft.saved, key=draft.key, past=past, checking=True
-            )
-        self.drafts.put_here(folder)
-        self._show(editing)
+        self.drafts.flush()
+        self._take(taken_up(folder, self.drafts))
+
+    def open_soon(self, folder: Path) -> None:
+        """As `open`, while the window goes on; what is wrong is told by `failed`."""
+        self.drafts.flush()
+
+        def work(tick: Tick) -> TakenUp:  # on a pool thread
+            tick(0, 1)
+            return taken_up(folder, self.drafts)
+
+        job = Job(work)
+        job.succeeded.connect(self._take)
+        job.failed.connect(self._on_failed)
+        self._jobs.start(job)
+
+    @Slot(object)
+    def _take(self, taken: TakenUp) -> None:
+        self.drafts.put_here(taken.editing.folder)
+        self._show(taken.editing)
+        if taken.damaged is not None:
+            self.failed.emit(taken.damaged)
 
     def resume(self) -> None:
         """Take up the key that was on the table last, if nothing is there yet."""
         folder = self.drafts.here
         if self.editing is None and folder is not None and folder.is_dir():
-            self.open(folder)
+            self.open_soon(folder) if large(folder) else self.open(folder)
 
     @Slot()
     def put_away(self) -> None:
@@ -265,14 +272,3 @@ class WorkshopState(QObject):
         if self.editing is not None and self.editing.checking and not self._checker.busy:
             self.editing = replace(self.editing, checking=False)
         self.failed.emit(error)
-
-
-def _opened(folder: Path) -> Key:
-    """The key of a folder; one whose parts do not fit together is opened to be mended."""
-    try:
-        return read_key(folder)
-    except KeyProblems:
-        key = mendable_key(folder)
-        if key is None:
-            raise
-        return replace(key, scores=tuple(sorted(key.scores, key=lambda score: score.taxon)))

@@ -10,10 +10,12 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.messages import Message, message_for
 from idkey.app.parts.notice import Notice
+from idkey.app.parts.words import reading_words
 from idkey.app.workshop.audit_strip import AuditStrip
 from idkey.app.workshop.doors import Doors
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
+from idkey.app.workshop.opening import large
 from idkey.app.workshop.page_list import PageList, PageRow
 from idkey.app.workshop.pages import WorkshopPage, workshop_pages
 from idkey.app.workshop.start import StartPage
@@ -78,6 +80,10 @@ class WorkshopView(QWidget):
     def open(self, folder: Path) -> None:
         """Take the key of a folder onto the table; what is wrong with it is said."""
         try:
+            if large(folder):
+                self.notice.say(Message(reading_words(), ""))
+                self._state.open_soon(folder)
+                return
             self._state.open(folder)
         except Exception as err:  # noqa: BLE001 - becomes a message
             self._on_failed(err)
@@ -120,6 +126,8 @@ class WorkshopView(QWidget):
         if editing is None:
             self._show_start()
             return
+        if self.notice.text == reading_words():
+            self.notice.hide()
         self.head.show_editing(editing)
         if editing.problems is not self._counted or not self.list.rows.rows:
             self._counted = editing.problems

@@ -17,11 +17,13 @@ from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.window.rooms import made_workshop
 from idkey.app.window.window import Window
 from idkey.app.workshop.copy_dialog import CopyDialog
+from idkey.app.workshop.opening import MANY_TAXA
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.trouble_dialog import TroubleDialog, WayOut
 from idkey.app.workshop.view import WorkshopView
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.formats.folder import read_key, write_key
+from tests.bench.matrix_grid import made_up
 
 KEY, CTRL = Qt.Key, Qt.KeyboardModifier.ControlModifier
 
@@ -196,3 +198,18 @@ def test_what_is_put_away_unsaved_is_marked_and_comes_back(
     view.start.edit.click()
     assert view.head.title.text == "Other"
     assert workshop.editing.past[-1].words == "Title"
+
+
+def test_a_large_key_is_read_while_the_window_goes_on(
+    view: WorkshopView, workshop: WorkshopState, tmp_path: Path, qtbot: QtBot
+):
+    key = made_up(MANY_TAXA + 1, 2)
+    write_key(key, tmp_path / "keys" / key.id)
+    view.open(tmp_path / "keys" / key.id)
+    assert workshop.editing is None
+    assert "Reading" in view.notice.text
+    qtbot.waitUntil(lambda: workshop.editing is not None, timeout=10_000)
+
+    assert view.head.title.text == key.title
+    assert view.notice.text == ""
+    assert view.stack.currentWidget().model.rowCount() == MANY_TAXA + 1
