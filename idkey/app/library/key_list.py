@@ -148,6 +148,7 @@ class KeyList(QListView):
         self._look_at(row)
         self.chosen.emit()
 
+    @Slot(str)
     def look_at(self, key: str) -> None:
         """Make a key the current one."""
         for row, one in enumerate(self.rows.rows):

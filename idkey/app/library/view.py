@@ -129,6 +129,7 @@ class LibraryView(QWidget):
         state.told.connect(self._on_told)
         state.failed.connect(self._on_failed)
         state.edit_asked.connect(self.edit_asked)
+        state.keys_changed.connect(self.shelf.list.look_at)
         self.head.part_chosen.connect(self.show_part)
         self.head.file_asked.connect(self._on_file_asked)
         self.head.folder_asked.connect(self._on_folder_asked)

@@ -6,6 +6,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Slot
 
 from idkey import places
+from idkey.app.bench.start_view import StartView
 from idkey.app.bench.state import BenchState
 from idkey.app.library.state import LibraryState
 from idkey.app.library.view import LibraryView
@@ -24,6 +25,7 @@ class LibraryRoom(QObject):
         state: The state of the library, which outlives the window.
         bench: The state of the bench.
         parent: Owner.
+        start: The page of the bench that offers the keys.
         to_bench: Goes to the bench.
         to_workshop: Goes to the workshop with the key of a folder, and to a page of it.
     """
@@ -34,6 +36,7 @@ class LibraryRoom(QObject):
         bench: BenchState,
         parent: QObject,
         *,
+        start: StartView,
         to_bench: Callable[[], None],
         to_workshop: Callable[[Path, str], None],
     ) -> None:
@@ -41,6 +44,8 @@ class LibraryRoom(QObject):
         self._state, self._bench = state, bench
         self._to_bench, self._to_workshop = to_bench, to_workshop
         self.view: LibraryView | None = None
+        self._start = start
+        state.keys_changed.connect(self._on_keys_changed)
 
     def entered(self, desk: Desk) -> LibraryView:
         """The view."""
@@ -55,6 +60,10 @@ class LibraryRoom(QObject):
         """Let go of work under way."""
         if self.view is not None:
             self.view.close_work()
+
+    @Slot(str)
+    def _on_keys_changed(self, _: str) -> None:
+        self._start.show_keys(self._bench.keys.titles, self._bench.session.key)
 
     @Slot(str)
     def _on_case_asked(self, key: str) -> None:

@@ -91,6 +91,7 @@ class Rooms(QStackedWidget):
             library or made_library(state),
             state,
             self,
+            start=bench.middle.start,
             to_bench=self.enter_bench,
             to_workshop=self.edit_key,
         )
