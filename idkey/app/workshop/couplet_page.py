@@ -209,7 +209,7 @@ class CoupletPage(LivePage):
         if not key.couplets:
             self.chosen = None
             return
-        name, number = self.chosen or (key.couplets[0].id, -1)
+        name, number = self.chosen or (key.couplets[0].id, 0)
         one = key.couplet.get(name, key.couplets[0])
         self.chosen = (one.id, min(number, len(one.leads) - 1) if one.id == name else -1)
 

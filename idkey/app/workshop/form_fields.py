@@ -7,7 +7,8 @@ from PySide6.QtCore import QCoreApplication
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.forms_field import ChoiceField, FlagField, Options
 from idkey.app.workshop.forms_pick import PickField
-from idkey.app.workshop.forms_typed import TypedField, unread_of
+from idkey.app.workshop.forms_typed import TypedField
+from idkey.app.workshop.forms_unread import unread_of
 from idkey.app.workshop.forms_values import (
     BOUND,
     LINES,

@@ -3,32 +3,20 @@
 from collections.abc import Iterable
 from typing import Any
 
-from PySide6.QtCore import QObject, QStringListModel, Qt, QTimer, Slot
+from PySide6.QtCore import QStringListModel, Qt, QTimer, Slot
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCompleter, QLineEdit
 
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.forms_text_box import TextBox
+from idkey.app.workshop.forms_unread import Unread
 from idkey.app.workshop.forms_values import Reading, UnreadError
 
 PAUSE_MS = 900
 """After so long without a key, what was typed becomes a step."""
 
 _NOTHING = object()
-
-
-class Unread(QObject):
-    """Texts that could not be read, by field and entry; they outlive the views of a workshop."""
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.texts: dict[tuple[str, str, str], str] = {}
-
-
-def unread_of(state: QObject) -> Unread:
-    """The unread texts of a workshop."""
-    found = state.findChild(Unread)
-    return found if found is not None else Unread(state)
 
 
 class TypedField(Field):
@@ -95,9 +83,9 @@ class TypedField(Field):
         """
         if self._pause.isActive():
             self._pause.stop()
-            self._unread.texts[self._place] = self.text
+            self._unread.keep(self._place, self.text)
         self._owner, self._value = owner, _NOTHING
-        kept = self._unread.texts.get(self._place)
+        kept = self._unread.text(self._place)
         if kept is None:
             self._problems = ()
             self._write("")
@@ -111,7 +99,7 @@ class TypedField(Field):
         if value == self._value:
             return
         self._value = value
-        if self._pause.isActive() or self._place in self._unread.texts:
+        if self._pause.isActive() or self._unread.text(self._place) is not None:
             return
         try:
             if self.reading.value(self.text) == value:
@@ -123,6 +111,18 @@ class TypedField(Field):
     def say(self, problems: tuple[str, ...]) -> None:
         """Say what is wrong with the text or with the value."""
         super().say((*self._problems, *problems) if self._problems else problems)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc brings back the value in place of a text that is no step yet."""
+        unread = self._unread.text(self._place) is not None
+        if event.key() != Qt.Key.Key_Escape or not (unread or self._pause.isActive()):
+            super().keyPressEvent(event)
+            return
+        self._pause.stop()
+        self._unread.drop(self._place)
+        self._problems = ()
+        self._write(self.reading.text(self._value))
+        self.say(())
 
     @Slot()
     def flush(self) -> None:
@@ -141,11 +141,11 @@ class TypedField(Field):
         try:
             value = self.reading.value(text)
         except UnreadError as err:
-            self._unread.texts[self._place] = text
+            self._unread.keep(self._place, text)
             self._problems = (str(err),)
             self.say(())
             return False, None
-        self._unread.texts.pop(self._place, None)
+        self._unread.drop(self._place)
         if self._problems:
             self._problems = ()
             self.say(())

@@ -22,6 +22,7 @@ from idkey.app.workshop.key_form import KeyPage
 from idkey.app.workshop.label_form import LabelPage
 from idkey.app.workshop.pages import workshop_pages
 from idkey.app.workshop.source_form import SourcePage
+from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.taxon_form import TaxonPage
 from idkey.app.workshop.view import WorkshopView
 from idkey.engine.audit import Weakness
@@ -118,7 +119,9 @@ def test_a_new_id_follows_everywhere_in_one_step(qtbot, table: Table, opened: Op
     assert not [one for one in table.editing.problems if one.severity == "error"]
 
 
-def test_what_cannot_be_read_stays_typed_until_it_is_mended(qtbot, table: Table, opened: Open):
+def test_what_cannot_be_read_stays_typed_until_it_is_mended(
+    qtbot, table: Table, opened: Open, desk: Desk
+):
     page = opened(CharacterPage)
     line = typed(page, "error")
     write(qtbot, line, "often")
@@ -131,15 +134,22 @@ def test_what_cannot_be_read_stays_typed_until_it_is_mended(qtbot, table: Table,
     page.list.choose(table.editing.key.characters[0].id)
     assert line.text() == "often"
     assert "no number" in page.form.fields["error"].said
-    again = opened(CharacterPage)
+    started_again = WorkshopState(table.editing.folder.parent / "drafts")
+    started_again.open(table.editing.folder)
+    again = CharacterPage(started_again, desk)
+    qtbot.addWidget(again)
     assert typed(again, "error").text() == "often"
-    again.hide()
+    started_again.close()
 
     write(qtbot, line, "0,07")
     qtbot.keyClick(line, Qt.Key.Key_Return)
 
     assert table.editing.key.characters[0].error == 0.07
     assert page.form.fields["error"].said == ""
+    write(qtbot, line, "never")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    qtbot.keyClick(line, Qt.Key.Key_Escape)
+    assert (line.text(), page.form.fields["error"].said) == ("0.07", "")
 
 
 def test_a_mistake_is_said_at_its_field_and_one_can_go_there(qtbot, table: Table, opened: Open):
