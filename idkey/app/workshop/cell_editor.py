@@ -122,8 +122,11 @@ class CellEditor(QFrame):
             self.value.hide()
             self.value.deleteLater()
         character = key.character[character_id]
-        made = NumberFields if character.kind.numeric else StateTicks
-        self.value = made(character, self._theme)
+        if character.kind.numeric:
+            self.value = NumberFields(character, self._theme)
+        else:
+            self.value = StateTicks(character, self._theme)
+            self.value.show_pictures(key, character, self._desk)
         self.value.changed.connect(self._on_value_changed)
         self.value.emptied.connect(self._on_value_emptied)
         self._values.addWidget(self.value)

@@ -2,17 +2,23 @@
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
+from idkey.app.parts.desk import Desk
 from idkey.app.parts.theme import Theme
 from idkey.formats.plain import number
 from idkey.model.character import Character, State
+from idkey.model.key import Key
 from idkey.model.score import Often, Shows, Spans
 
 translate = QCoreApplication.translate
+
+PICTURE = 44
+"""Side of the drawing of a state, in pixels at 100 %."""
 
 Share = Often | float | None
 
@@ -81,6 +87,16 @@ class StateTicks(QWidget):
                 often.offer(words)
             often.choose(share)
             often.setVisible((own in states and len(states) > 1) or share is not None)
+
+    def show_pictures(self, key: Key, character: Character, desk: Desk) -> None:
+        """Show the drawing of each state that has one."""
+        size = QSize(desk.theme.px(PICTURE), desk.theme.px(PICTURE))
+        for state in character.states:
+            ratio = self.devicePixelRatioF()
+            drawn = desk.pictures.tile(key, character, state, size=size, ratio=ratio)
+            if drawn is not None:
+                self._ticks[state.id].setIcon(QIcon(_on_plate(drawn, size, ratio, desk.theme)))
+                self._ticks[state.id].setIconSize(size)
 
     def focus_first(self) -> None:
         """Put the focus on the first tick that is set, or the first."""
@@ -213,3 +229,20 @@ class NumberFields(QWidget):
         if count is not None and (count != int(count) or count < 1):
             raise ValueError("animals are counted in whole numbers")
         return Spans(**said, n=None if count is None else int(count))
+
+
+def _on_plate(drawn: QPixmap, size: QSize, ratio: float, theme: Theme) -> QPixmap:
+    """A drawing on the ground that drawings are made for."""
+    sheet = QPixmap(size * ratio)
+    sheet.setDevicePixelRatio(ratio)
+    sheet.fill(Qt.GlobalColor.transparent)
+    room = drawn.deviceIndependentSize()
+    painter = QPainter(sheet)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(theme.colour("plate"))
+    painter.drawRoundedRect(QRectF(0, 0, size.width(), size.height()), 6, 6)
+    left, top = (size.width() - room.width()) / 2, (size.height() - room.height()) / 2
+    painter.drawPixmap(QPointF(left, top), drawn)
+    painter.end()
+    return sheet

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from idkey import places
@@ -213,3 +213,32 @@ def test_a_large_key_is_read_while_the_window_goes_on(
     assert view.head.title.text == key.title
     assert view.notice.text == ""
     assert view.stack.currentWidget().model.rowCount() == MANY_TAXA + 1
+
+
+def test_every_control_of_the_matrix_has_a_name_and_is_reached_by_tab(
+    view: WorkshopView, own: Path, qtbot: QtBot
+):
+    view.open(own)
+    page = view.go_to("matrix")
+    page.focus_first()
+    press(qtbot, KEY.Key_Return)
+    controls = [
+        one
+        for one in view.findChildren(QWidget)
+        if one.isVisible() and one.focusPolicy() & Qt.FocusPolicy.TabFocus
+    ]
+    nameless = [one for one in controls if not (one.accessibleName() or written(one))]
+    assert nameless == []
+
+    reached = set()
+    for _ in range(2 * len(controls)):
+        reached.add(QApplication.focusWidget())
+        press(qtbot, KEY.Key_Tab)
+    wanted = (page.grid, page.tools.which, page.tools.finder, page.editor.grounds.note, view.list)
+    assert all(one in reached for one in wanted)
+
+
+def written(control: QWidget) -> str:
+    """What stands on a control."""
+    text = getattr(control, "text", None)
+    return text() if text is not None else ""
