@@ -16,6 +16,9 @@ class OneKey(KeyLibrary):
     def titles(self) -> tuple[tuple[str, str], ...]:
         return ((self._key.id, self._key.title),)
 
+    def at_hand(self, key: str) -> bool:
+        return key == self._key.id
+
     def __getitem__(self, key: str) -> Key:
         return {self._key.id: self._key}[key]
 

@@ -101,6 +101,11 @@ class CaseShelf:
             tray.append(session.case.id)
         return replace(session, open=tuple(tray))
 
+    def key_of(self, case_id: str) -> str:
+        """Id of the key of a case, without reading that key; raises as `session`."""
+        standing = self._standing.get(case_id)
+        return standing.key.id if standing else self._store.case(case_id).case.key
+
     def known(self, case_id: str) -> Session | None:
         """The session of a case, or None when it cannot be had."""
         try:

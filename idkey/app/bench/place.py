@@ -1,10 +1,13 @@
 """Where a person was: the case on the bench, the tray, the question each case stood at."""
 
 from collections.abc import Iterable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from typing import Any
 
 from idkey.app.bench.session import Mode, Session
+from idkey.errors import IdKeyError
+from idkey.store.book import Store
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,6 +63,15 @@ def kept_place(kept: Mapping[str, Any]) -> Place:
         if isinstance(tray, list)
         else (),
     )
+
+
+def keys_left(kept: Mapping[str, Any], store: Store) -> frozenset[str]:  # on a pool thread
+    """Ids of the keys that going back to a place needs; cases that cannot be had need none."""
+    place, found = kept_place(kept), {str(kept.get("key", ""))}
+    for left in place.tray:
+        with suppress(IdKeyError):
+            found.add(store.case(left.case).case.key)
+    return frozenset(found)
 
 
 def _left(kept: Mapping[str, Any]) -> Left:

@@ -6,6 +6,7 @@ from dataclasses import replace
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.bench.case_shelf import CaseShelf
+from idkey.app.bench.fetcher import Fetcher
 from idkey.app.bench.place import kept_place, place_of
 from idkey.app.bench.session import Mode, Session
 from idkey.app.bench.steps import bared, illustrated, observed
@@ -45,6 +46,7 @@ class BenchState(QObject):
         self.keys = keys
         self.keeper = keeper
         self.reasoner = Reasoner()
+        self.fetcher = Fetcher(keys, self)
         self.thinker = Thinker(self.reasoner, self)
         self.thinker.thought.connect(self._on_thought)
         self._owed: dict[str, Case] = {}
@@ -56,6 +58,7 @@ class BenchState(QObject):
 
     def close(self) -> None:
         """Let go of work under way; what was asked to be kept is kept."""
+        self.fetcher.close()
         self.thinker.close()
 
     def tray(self) -> tuple[Session, ...]:
@@ -64,7 +67,8 @@ class BenchState(QObject):
 
     def new_case(self, key: str = "") -> None:
         """Put an empty case on the bench, beside those in the tray."""
-        self._put(self._shelf.fresh(key or self.session.key.id, by=self._initials))
+        key = key or self.session.key.id
+        self.fetcher.have(key, lambda: self._put(self._shelf.fresh(key, by=self._initials)))
 
     def open_case(self, case_id: str) -> None:
         """Put a case of the record book or of the tray on the bench.
@@ -73,7 +77,8 @@ class BenchState(QObject):
             IdKeyError: There is no such case, it cannot be read, or its key is not here.
         """
         if case_id != self.session.case.id:
-            self._put(self._shelf.session(case_id))
+            key = self._shelf.key_of(case_id)
+            self.fetcher.have(key, lambda: self._put(self._shelf.session(case_id)))
 
     def put_on_bench(self, case: Case) -> None:
         """Put a case that is not in the record book yet on the bench, and keep it."""
@@ -93,12 +98,9 @@ class BenchState(QObject):
         gone = self.session.case.id
         tray = tuple(case_id for case_id in self.session.open if case_id != gone)
         self._drop(gone)
-        if tray:
-            session = self._shelf.session(tray[-1])
-        else:
-            session = self._shelf.fresh(self.session.key.id, by=self._initials)
-            tray = (session.case.id,)
-        self._show(replace(session, open=tray))
+        key, by = self.session.key.id, self._initials
+        session = self._shelf.session(tray[-1]) if tray else self._shelf.fresh(key, by=by)
+        self._show(replace(session, open=tray or (session.case.id,)))
 
     def copy_claim(self, times: int) -> None:
         """Add `times` cases with the same claim to the tray: the rest of a shipment."""

@@ -71,6 +71,12 @@ class VerdictView(QWidget):
         """The warning of a rule of thumb as it is shown; empty without one."""
         return self._thumb.text
 
+    def say(self, text: str) -> None:
+        """Say something in place of the verdict until a session is shown again."""
+        self._sentence.setText(text)
+        self._sentence.setAccessibleName(text)
+        self._next.hide()
+
     def show_session(self, session: Session) -> None:
         """Show what is known in a session."""
         key, assessment = session.key, session.reasoned.assessment

@@ -17,6 +17,7 @@ from idkey.app.bench.verdict_view import VerdictView
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.page import Page
 from idkey.app.parts.scrolling import scrolled
+from idkey.app.parts.words import reading_words
 from idkey.model.case import Claim
 
 STACKED = 820
@@ -188,6 +189,7 @@ class BenchView(QWidget):
         self.term.ended.connect(middle.focus_answer)
         self._large.ended.connect(middle.focus_answer)
         state.changed.connect(self.show_session)
+        state.fetcher.fetching.connect(self._on_fetching)
 
     @Slot(object)
     def _on_claimed(self, claim: Claim) -> None:
@@ -196,6 +198,13 @@ class BenchView(QWidget):
         self._state.claim(claim)
         if at_label and claim.text:
             self.middle.focus_answer()
+
+    @Slot(bool)
+    def _on_fetching(self, busy: bool) -> None:
+        if busy:
+            self.verdict.say(reading_words())
+        else:
+            self.verdict.show_session(self._state.session)
 
     @Slot(str)
     def _on_small_drafted(self, text: str) -> None:

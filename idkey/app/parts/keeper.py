@@ -160,11 +160,7 @@ class Keeper(QObject):
 
     def setting(self, name: str) -> dict[str, Any]:
         """What was kept under `name`; empty when there is nothing that can be read."""
-        try:
-            found = json.loads(self.store.setting(name) or "{}")
-        except json.JSONDecodeError:
-            return {}
-        return found if isinstance(found, dict) else {}
+        return kept_setting(self.store, name)
 
     def knows(self, case_id: str) -> bool:
         """Whether the record book has the case."""
@@ -207,3 +203,12 @@ class Keeper(QObject):
         self._under_way -= 1
         if not self._under_way:
             self.settled.emit()
+
+
+def kept_setting(store: Store, name: str) -> dict[str, Any]:
+    """What a record book keeps under `name`; empty when there is nothing that can be read."""
+    try:
+        found = json.loads(store.setting(name) or "{}")
+    except json.JSONDecodeError:
+        return {}
+    return found if isinstance(found, dict) else {}

@@ -47,6 +47,10 @@ class KeyLibrary(Mapping[str, Key]):
         """Where keys go that are taken off the shelf; None when none can be added."""
         return None if self.own is None else self.own.parent / REMOVED
 
+    def at_hand(self, key: str) -> bool:
+        """Whether a key was read already."""
+        return key in self._read
+
     def entry(self, key: str) -> KeyEntry | None:
         """The folder of a key; None when it is not here."""
         return self._entries.get(key)

@@ -1,15 +1,17 @@
 """Builds the program once its parts are there, and takes it apart again."""
 
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Slot
 
 from idkey import places
+from idkey.app.bench.place import keys_left
 from idkey.app.bench.session import Session
-from idkey.app.bench.state import BenchState
+from idkey.app.bench.state import PLACE, BenchState
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.keeper import Keeper
+from idkey.app.parts.keeper import Keeper, kept_setting
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.parts.pictures import Pictures
 from idkey.app.parts.theme import Theme
@@ -19,6 +21,7 @@ from idkey.app.window.rooms import made_drill, made_workshop
 from idkey.app.window.translation import Translation
 from idkey.app.window.window import Window
 from idkey.engine.sample import SAMPLE_KEY
+from idkey.errors import IdKeyError
 from idkey.report.language import in_language
 from idkey.store.book import Store
 
@@ -47,7 +50,7 @@ class Opened:
 
 
 def opened(folders: Folders) -> Opened:  # on a pool thread
-    """Open the record book, and read the key to start with.
+    """Open the record book, and read the key to start with and those of the open cases.
 
     Raises:
         IdKeyError: The book or the key cannot be read.
@@ -56,6 +59,9 @@ def opened(folders: Folders) -> Opened:  # on a pool thread
     try:
         keys = KeyLibrary(folders.keys, SAMPLE_KEY, own=folders.data / "keys")
         keys[next(iter(keys))]
+        for key in keys_left(kept_setting(store, PLACE), store):
+            with suppress(IdKeyError):  # the case itself says so where it is opened
+                keys.get(key)
     except BaseException:
         store.close()
         raise

@@ -170,6 +170,7 @@ class Window(QWidget):
         self.bench.middle.start.case_asked.connect(self._open_case)
         self._state.keeper.failed.connect(self._on_failed)
         self._state.thinker.failed.connect(self._on_failed)
+        self._state.fetcher.failed.connect(self._on_failed)
         self.rooms.pictures.failed.connect(self._on_failed)
         self._clashes = Clashes(self._state, self.notice, self)
         self.rooms.left.connect(self.focus_first)

@@ -2,16 +2,22 @@
 
 import time
 from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication
 
+from idkey import places
+from idkey.app.bench.fetcher import MANY
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.keeper import Keeper
+from idkey.app.parts.key_library import KeyLibrary
 from idkey.engine.compile import compile_key
 from idkey.engine.result import Stake
+from idkey.engine.sample import SAMPLE_KEY
 from idkey.model.case import Claim, Finding, Specimen
 from idkey.model.character import Sex
 from idkey.model.key import Key
@@ -108,3 +114,32 @@ def test_every_case_of_a_tray_is_worked_out_in_turn(state: BenchState, qtbot):
         assert {c.stake for c in session.reasoned.assessment.cautions} == set(Stake) - {
             Stake.CLIMATE
         }
+
+
+def test_a_large_key_of_ones_own_is_read_behind_the_bench(
+    large: Key, keeper: Keeper, desk: Desk, tmp_path: Path, qtbot
+):
+    few = replace(large, id="many", title="Many", taxa=large.taxa[:MANY], scores=(), digest="")
+    own = KeyLibrary(places.keys_folder(), SAMPLE_KEY, own=tmp_path / "keys")
+    own.add(answerable(few))
+    state = BenchState(own, keeper)
+    heard: list[bool] = []
+    state.fetcher.fetching.connect(heard.append)
+    before = state.session.key.id
+    state.new_case("many")
+    meanwhile = state.session.key.id
+    qtbot.waitUntil(lambda: state.session.key.id == "many", timeout=20_000)
+    state.new_case("many")
+    state.close()
+
+    assert meanwhile == before == SAMPLE_KEY
+    assert heard == [True, False]
+
+
+def answerable(key: Key) -> Key:
+    """The key with words where its maker left them out."""
+    characters = tuple(
+        replace(c, question="What is it?", states=tuple(replace(s, label=s.id) for s in c.states))
+        for c in key.characters
+    )
+    return replace(key, characters=characters)
