@@ -84,7 +84,7 @@ def _named(names: tuple[str, ...], what: str) -> str:
     if not names:
         return ""
     shown = ", ".join(names[:5])
-    more = " …" if len(names) > 5 else ""
+    more = f" +{len(names) - 5}" if len(names) > 5 else ""
     return f"{what} {shown}{more}"
 
 

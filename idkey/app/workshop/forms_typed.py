@@ -39,6 +39,7 @@ class TypedField(Field):
         self._owner = ""
         self._value: Any = _NOTHING
         self._problems: tuple[str, ...] = ()
+        self._told: tuple[str, ...] = ()
         self._completer: QCompleter | None = None
         self._suggestions = QStringListModel(self)
         self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
@@ -84,7 +85,7 @@ class TypedField(Field):
         if self._pause.isActive():
             self._pause.stop()
             self._unread.keep(self._place, self.text)
-        self._owner, self._value = owner, _NOTHING
+        self._owner, self._value, self._told = owner, _NOTHING, ()
         kept = self._unread.text(self._place)
         if kept is None:
             self._problems = ()
@@ -110,7 +111,8 @@ class TypedField(Field):
 
     def say(self, problems: tuple[str, ...]) -> None:
         """Say what is wrong with the text or with the value."""
-        super().say((*self._problems, *problems) if self._problems else problems)
+        self._told = problems
+        super().say((*self._problems, *problems))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Esc brings back the value in place of a text that is no step yet."""
@@ -122,7 +124,7 @@ class TypedField(Field):
         self._unread.drop(self._place)
         self._problems = ()
         self._write(self.reading.text(self._value))
-        self.say(())
+        self.say(self._told)
 
     @Slot()
     def flush(self) -> None:
@@ -143,12 +145,12 @@ class TypedField(Field):
         except UnreadError as err:
             self._unread.keep(self._place, text)
             self._problems = (str(err),)
-            self.say(())
+            self.say(self._told)
             return False, None
         self._unread.drop(self._place)
         if self._problems:
             self._problems = ()
-            self.say(())
+            self.say(self._told)
         return True, value
 
     @property
