@@ -1,6 +1,7 @@
 """Somebody's spreadsheet that is to become a key: what each column seems to be."""
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
@@ -11,7 +12,7 @@ from idkey.model.character import Kind
 
 MOST_STATES = 34
 _TAXON = frozenset(("taxon", "species", "name", "scientific name", "scientificname", "taxa"))
-_ABOUT = {"authority": "authority", "author": "authority", "family": "family", "genus": "skip"}
+_ABOUT = {"authority": "authority", "author": "authority", "family": "family", "genus": "genus"}
 _UNIT = re.compile(r"^(.*\S)\s*[(\[]\s*(mm|cm|m|µm|um|g|mg|kg|°|deg|%)\s*[)\]]\s*$")
 UNKNOWN = frozenset(("", "?", "-", "na", "n.a.", "unknown", "n/k"))
 """Cells that say nothing, in small letters."""
@@ -28,10 +29,15 @@ class Role(StrEnum):
     """What a column holds."""
 
     TAXON = "taxon"
+    GENUS = "genus"
     AUTHORITY = "authority"
     FAMILY = "family"
     CHARACTER = "character"
     SKIP = "skip"
+
+
+ONCE = (Role.TAXON, Role.GENUS, Role.AUTHORITY, Role.FAMILY)
+"""What one column at most may hold."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,7 +71,29 @@ def guess(sheet: Sheet) -> tuple[Column, ...]:
         first = next((c for c in found if _distinct(sheet, c.index)), found[0])
         why = "The first column in which every cell differs."
         found[first.index] = replace(first, role=Role.TAXON, why=why)
-    return tuple(found)
+    return tuple(_once(sheet, found))
+
+
+def _once(sheet: Sheet, columns: list[Column]) -> Iterator[Column]:
+    """The columns, with one of names, genera, authorities and families each.
+
+    Of several with names the one counts in which most are of two words; ids are of one.
+    """
+
+    def words(column: Column) -> int:
+        return sum(" " in text for text in _values(sheet, column.index))
+
+    chosen: dict[Role, Column] = {}
+    for column in columns:
+        before = chosen.get(column.role)
+        if before is None or (column.role is Role.TAXON and words(column) > words(before)):
+            chosen[column.role] = column
+    for column in columns:
+        if column.role in ONCE and chosen[column.role] is not column:
+            why = f"'{chosen[column.role].heading}' says it already."
+            yield replace(column, role=Role.SKIP, why=why)
+        else:
+            yield column
 
 
 def _values(sheet: Sheet, index: int) -> list[str]:

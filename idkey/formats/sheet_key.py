@@ -15,7 +15,7 @@ from idkey.formats.imported import (
 )
 from idkey.formats.problem import KeyProblems, Problem
 from idkey.formats.sheet import Sheet
-from idkey.formats.sheet_guess import HEAD, UNKNOWN, Column, Role, plain_text
+from idkey.formats.sheet_guess import HEAD, ONCE, UNKNOWN, Column, Role, plain_text
 from idkey.formats.table_reading import cell_problem, read_cell
 from idkey.model.character import Character, Kind, Look, State
 from idkey.model.key import Key
@@ -113,11 +113,15 @@ def _taxa(
         remedy = "Mark the column with their names."
         problems.append(cell_problem(file, sheet, (0, 0), "No column holds the taxa.", remedy))
         return {}
+
+    def cell(row: int, role: Role) -> str:
+        return plain_text(sheet.cell(row, roles[role])) if role in roles else ""
+
     ids = Ids("taxon")
     found: dict[int, Taxon] = {}
     seen: set[str] = set()
     for row in range(1, len(sheet.rows)):
-        name = plain_text(sheet.cell(row, named))
+        name = _name(plain_text(sheet.cell(row, named)), cell(row, Role.GENUS))
         if not name:
             if any(sheet.rows[row]):
                 remedy = "Write a name, or empty the row."
@@ -130,13 +134,19 @@ def _taxa(
         found[row] = Taxon(
             id=ids.new(name),
             name=name,
-            authority=plain_text(sheet.cell(row, roles.get(Role.AUTHORITY, len(columns)))),
-            family=plain_text(sheet.cell(row, roles.get(Role.FAMILY, len(columns)))),
+            authority=cell(row, Role.AUTHORITY),
+            family=cell(row, Role.FAMILY),
             hazard=UNKNOWN_HAZARD,
         )
     if not found and not problems:
         problems.append(cell_problem(file, sheet, (1, named), "There are no taxa.", "Add rows."))
     return found
+
+
+def _name(name: str, genus: str) -> str:
+    """The name with its genus before it, unless it has that already."""
+    whole = not genus or not name or name.casefold().startswith(f"{genus.casefold()} ")
+    return name if whole else f"{genus} {name}"
 
 
 def _unfit(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Iterator[Problem]:
@@ -145,6 +155,10 @@ def _unfit(sheet: Sheet, columns: tuple[Column, ...], file: Path) -> Iterator[Pr
     if not marked:
         remedy = "Mark at least one column as a character."
         yield cell_problem(file, sheet, (0, 0), "No column is a character.", remedy)
+    for role in ONCE:
+        for column in [column for column in columns if column.role is role][1:]:
+            problem = f"Another column holds the same as '{column.heading}': {role}."
+            yield cell_problem(file, sheet, (0, column.index), problem, "Leave one of them out.")
     for column in marked:
         place = (0, column.index)
         if column.kind is Kind.MEASUREMENT and not column.unit:

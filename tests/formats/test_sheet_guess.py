@@ -192,3 +192,26 @@ def test_a_few_cells_that_are_no_numbers_are_mistakes_and_many_are_states(
 
     assert column.kind is kind
     assert ("Cells that are none: 1." in column.why) == kind.numeric
+
+
+def test_ids_beside_names_are_left_out_and_genera_go_before_the_names():
+    text = "taxon,name,Colour\na_p,Alpha prima,red\nb_s,Beta secunda,brown\n"
+    columns = guess(sheet(text))
+    assert [column.role for column in columns[:2]] == [Role.SKIP, Role.TAXON]
+    assert columns[0].why == "'name' says it already."
+    assert [t.name for t in key_from_sheet(sheet(text), columns, FILE).key.taxa] == [
+        "Alpha prima",
+        "Beta secunda",
+    ]
+
+    text = "Genus,Species,Colour\nAlpha,prima,red\nAlpha,Alpha secunda,brown\n"
+    found = key_from_sheet(sheet(text), guess(sheet(text)), FILE)
+    assert [taxon.name for taxon in found.key.taxa] == ["Alpha prima", "Alpha secunda"]
+
+
+def test_two_columns_of_names_are_told():
+    text = "Species,Other,Colour\nA,B,red\nC,D,brown\n"
+    columns = tuple(replace(c, role=Role.TAXON) if c.index < 2 else c for c in guess(sheet(text)))
+
+    with pytest.raises(KeyProblems, match="Another column holds the same as 'Other': taxon"):
+        key_from_sheet(sheet(text), columns, FILE)

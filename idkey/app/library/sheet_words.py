@@ -12,6 +12,7 @@ def role_words(role: Role) -> str:
     """What a column holds."""
     return {
         Role.TAXON: translate("library", "Names of the taxa"),
+        Role.GENUS: translate("library", "Genera, put before the names"),
         Role.AUTHORITY: translate("library", "Authorities"),
         Role.FAMILY: translate("library", "Families"),
         Role.CHARACTER: translate("library", "A character"),

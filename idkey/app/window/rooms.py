@@ -87,14 +87,7 @@ class Rooms(QStackedWidget):
         self._records = RecordsRoom(state, desk, data, self, to_bench=self._lay_on_bench)
         self.drill: DrillView | None = None
         self.workshop: WorkshopView | None = None
-        self.library = LibraryRoom(
-            library or made_library(state),
-            state,
-            self,
-            start=bench.middle.start,
-            to_bench=self.enter_bench,
-            to_workshop=self.edit_key,
-        )
+        self.library = self._room_of(library or made_library(state))
         self._case = state.session.case.id
         self.addWidget(bench)
         state.changed.connect(self._on_state_changed)
@@ -212,6 +205,16 @@ class Rooms(QStackedWidget):
             self.addWidget(view)
         self._show(view)
         view.open()
+
+    def _room_of(self, library: LibraryState) -> LibraryRoom:
+        return LibraryRoom(
+            library,
+            self._state,
+            self,
+            start=self.bench.middle.start,
+            to_bench=self.enter_bench,
+            to_workshop=self.edit_key,
+        )
 
     def take_in(self, file: Path) -> None:
         """Show a key that came in, before it is added."""
