@@ -3,8 +3,8 @@
 from dataclasses import replace
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QEvent, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
 from idkey.app.parts.captions import KeyButton, button, caption
@@ -43,10 +43,12 @@ class CellEditor(QFrame):
     Signals:
         edited(scores: tuple[Score, ...]): The cell says this now.
         left(): The person wants to go back to the grid.
+        find_asked(): The person wants to find something in the grid.
     """
 
     edited = Signal(object)
     left = Signal()
+    find_asked = Signal()
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -105,10 +107,20 @@ class CellEditor(QFrame):
         else:
             self.known.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def event(self, event: QEvent) -> bool:
+        """Take the key for finding before the window does."""
+        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.ShortcutOverride:
+            if event.matches(QKeySequence.StandardKey.Find):
+                event.accept()
+            return event.isAccepted()
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape leads back to the grid."""
+        """Escape leads back to the grid, and so does finding."""
         if event.key() == Qt.Key.Key_Escape:
             self.left.emit()
+        elif event.matches(QKeySequence.StandardKey.Find):
+            self.find_asked.emit()
         else:
             super().keyPressEvent(event)
 

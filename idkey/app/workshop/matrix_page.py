@@ -191,6 +191,7 @@ class MatrixPage(QWidget):
         self.entry.left.connect(self.focus_first)
         self.editor.edited.connect(self._on_edited)
         self.editor.left.connect(self._on_editor_left)
+        self.editor.find_asked.connect(self._on_find_asked)
         self.work.cell_asked.connect(self._on_cell_asked)
         self.tools.words.chosen.connect(self.grid.show_words)
         self.tools.which.activated.connect(self._on_sought)
@@ -245,6 +246,12 @@ class MatrixPage(QWidget):
         self._side.hide()
         self._share_room()
         self.focus_first()
+
+    @Slot()
+    def _on_find_asked(self) -> None:
+        if not self._table.isVisible():
+            self._on_editor_left()
+        self._on_wanted(Deed.FIND)
 
     @Slot(object)
     def _on_cell_asked(self, cell: Cell) -> None:

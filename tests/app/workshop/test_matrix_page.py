@@ -218,6 +218,10 @@ def test_a_word_is_found_wherever_it_stands(page: MatrixPage, qtbot: QtBot):
 
     assert page.grid.cell == (taxon.id, character.id)
     assert QApplication.focusWidget() is page.grid
+    press(qtbot, KEY.Key_Return)
+    page.editor.grounds.note.setFocus()
+    press(qtbot, KEY.Key_F, CTRL)
+    assert QApplication.focusWidget() is page.tools.finder
 
 
 def test_a_mistake_leads_to_its_cell_and_is_marked(

@@ -130,6 +130,25 @@ def test_an_open_case_keeps_its_key_and_that_is_said(
     assert bench.keys["my-leaves"].title == "Leaves, looked at again"
 
 
+def test_the_keys_of_the_grid_come_before_those_of_the_window(
+    window: Window, bench: BenchState, own: Path, qtbot: QtBot
+):
+    window.rooms.edit_key(own)
+    page = window.rooms.workshop.stack.currentWidget()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is page.grid)
+    press(qtbot, KEY.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    press(qtbot, KEY.Key_D, CTRL)
+    assert window.rooms.currentWidget() is window.rooms.workshop
+    cells = window.rooms.workshop._state.editing.key.cells
+    first, second = ((taxon.id, page.model.characters[0].id) for taxon in page.model.taxa[:2])
+    assert cells[first][0].value == cells[second][0].value
+    press(qtbot, KEY.Key_F2)
+    assert page.editor.isVisible()
+    press(qtbot, KEY.Key_F, CTRL)
+    assert QApplication.focusWidget() is page.tools.finder
+    assert len(bench.session.open) == 1
+
+
 def test_undo_belongs_to_the_place_in_front(
     window: Window, bench: BenchState, own: Path, qtbot: QtBot
 ):
