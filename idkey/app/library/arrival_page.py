@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidg
 from idkey.app.library.change_list import ChangeList
 from idkey.app.library.coverage_bar import CoverageView
 from idkey.app.library.key_html import numbers_html
+from idkey.app.library.sentences import worded
 from idkey.app.library.text_page import TextPage
 from idkey.app.library.welcome import Welcome
 from idkey.app.library.words import form_words, key_size_words, step_words
@@ -179,7 +180,7 @@ class ArrivalPage(QWidget):
         notes = welcome.arrival.notes
         if notes:
             told = head(self.tr("What was left out, changed or assumed"))
-            told += self._listed(notes, len(notes))
+            told += self._listed(map(worded, notes), len(notes))
         else:
             told = paragraph(escape(self.tr("Nothing was left out and nothing was assumed.")))
         if welcome.altered:

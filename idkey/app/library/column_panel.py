@@ -5,6 +5,7 @@ from dataclasses import replace
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPlainTextEdit, QVBoxLayout
 
+from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_words import kind_words, role_words
 from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
@@ -69,7 +70,7 @@ class ColumnPanel(QFrame):
             return
         self._filling = True
         self.heading.setText(column.heading or "–")
-        self.why.setText(column.why)
+        self.why.setText(worded(column.why))
         self.why.setVisible(bool(column.why))
         self.role.choose(column.role)
         self.kind.choose(column.kind)

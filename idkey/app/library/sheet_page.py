@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from idkey.app.library.change_list import TIGHT
 from idkey.app.library.column_panel import ColumnPanel
+from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_table import MARK, SheetModel
 from idkey.app.library.words import key_size_words
@@ -176,8 +177,8 @@ class SheetPage(QWidget):
             return text.format(n=len(session.problems))
         key = session.result.key
         text = self.tr("Makes a key with {size}; scores: {n}.")
-        said = text.format(size=key_size_words(key), n=len(key.scores))
-        return " ".join((said, *session.result.notes))
+        told = text.format(size=key_size_words(key), n=len(key.scores))
+        return " ".join((told, *map(worded, session.result.notes)))
 
     @Slot(object)
     def _on_state_changed(self, session: SheetSession) -> None:

@@ -6,6 +6,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QBrush
 
+from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_words import column_words
 from idkey.app.parts.theme import Theme
@@ -112,7 +113,7 @@ class SheetModel(QAbstractTableModel):
         if column is None:
             return None
         if role == Qt.ItemDataRole.ToolTipRole:
-            return escape(column.why)
+            return escape(worded(column.why))
         wrong = MARK if (0, section) in self._wrong else ""
         return f"{wrong}{column.heading or '–'}\n{column_words(column)}"
 

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.library.account import Account, Accounts
 from idkey.app.library.join_state import JoinState
 from idkey.app.library.part import Part
+from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetState
 from idkey.app.library.welcome import Welcome, matrix_arrival, welcomed
 from idkey.app.parts.jobs import Job, Jobs, Tick
@@ -210,7 +211,11 @@ class LibraryState(QObject):
 
         def work() -> str:  # on a pool thread
             left = way.write(Source(key=key, folder=folder, images=images), file)
-            lines = [said.format(file=file), part if left else whole, *(f"• {one}" for one in left)]
+            lines = [
+                said.format(file=file),
+                part if left else whole,
+                *(f"• {worded(one)}" for one in left),
+            ]
             return "\n".join(lines)
 
         self._do(work, self._on_written)
