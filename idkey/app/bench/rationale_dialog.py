@@ -84,8 +84,6 @@ class RationaleDialog(QDialog):
         self._lay_out()
         self._take_up(draft)
         self._judge()
-        self.number.textEdited.connect(self._judge)
-        self.initials.textEdited.connect(self._judge)
         self.write.clicked.connect(self._on_write_clicked)
         self.show_pdf.clicked.connect(self._on_show_pdf_clicked)
         self.preview.setHtml(f"<body>{preview_html(previewed(self._order()))}</body>")
@@ -113,6 +111,7 @@ class RationaleDialog(QDialog):
         # The rest is offered anew: the date, say, is that of the day the dialog opens.
         touched = {name: f.text() for name, f in self._typed().items() if f.isModified()}
         self.drafted.emit(json.dumps(touched))
+        self._judge()
 
     def show_filed(self, filed: Filed) -> None:
         """Say where the files are."""
