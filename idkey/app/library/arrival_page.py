@@ -126,8 +126,7 @@ class ArrivalPage(QWidget):
         told.addStretch(1)
         right = QVBoxLayout()
         right.setSpacing(px(8))
-        right.addWidget(self.verdict)
-        self._told = scrolled(_only(self.report))
+        self._told = scrolled(_only(self.verdict, self.report))
         right.addWidget(self._told, 3)
         right.addWidget(self.changes, 4)
         body = QHBoxLayout()
@@ -208,7 +207,9 @@ class ArrivalPage(QWidget):
     def _on_report_fitted(self, high: int) -> None:
         """Leave the room that the report does not need to the changes."""
         changes = self.welcome is not None and bool(self.welcome.changes)
-        most = min(high + 8, self._desk.theme.px(200)) if changes else _UNBOUNDED
+        px = self._desk.theme.px
+        whole = high + self.verdict.heightForWidth(self.report.width()) + px(14)
+        most = min(whole, px(250)) if changes else _UNBOUNDED
         self._told.setMaximumHeight(most)
 
     @Slot()
@@ -224,11 +225,12 @@ class ArrivalPage(QWidget):
         self.taken.emit(self.own.text().strip(), False)
 
 
-def _only(part: QWidget) -> QWidget:
+def _only(*parts: QWidget) -> QWidget:
     page = QWidget()
     column = QVBoxLayout(page)
     column.setContentsMargins(0, 0, 0, 0)
-    column.addWidget(part)
+    for part in parts:
+        column.addWidget(part)
     column.addStretch(1)
     return page
 

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
-from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPlainTextEdit, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPlainTextEdit, QSizePolicy, QVBoxLayout
 
 from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_words import kind_words, role_words
@@ -45,6 +45,8 @@ class ColumnPanel(QFrame):
         self.role.offer((role_words(role), role) for role in Role)
         self.kind = Choice(self.tr("Kind of character"), theme)
         self.kind.offer((kind_words(kind), kind) for kind in Kind)
+        for choice in (self.role, self.kind):
+            choice.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.unit = QLineEdit()
         self.unit.setAccessibleName(self.tr("Unit"))
         self.unit.setPlaceholderText("mm")

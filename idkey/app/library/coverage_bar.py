@@ -145,11 +145,11 @@ class CoverageView(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(theme.px(3))
         column.addWidget(self._bar)
-        self._rows = {ground: (QWidget(), caption(rank="small", wraps=False)) for ground in Ground}
+        self._rows = {ground: (QWidget(), caption(rank="small")) for ground in Ground}
         for ground, (row, words) in self._rows.items():
             line = QHBoxLayout(row)
             line.setContentsMargins(0, 0, 0, 0)
-            line.addWidget(_Sample(ground, theme))
+            line.addWidget(_Sample(ground, theme), 0, Qt.AlignmentFlag.AlignTop)
             line.addWidget(words, 1)
             column.addWidget(row)
 

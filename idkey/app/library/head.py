@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
+from idkey.app.library.flowing import LARGE, flowing
 from idkey.app.library.menu_button import MenuButton
 from idkey.app.library.part import New, Part
 from idkey.app.parts.captions import caption
@@ -42,13 +43,15 @@ class Head(QWidget):
         row.setSpacing(desk.theme.px(8))
         row.addWidget(caption(self.tr("Library"), "title", wraps=False))
         row.addWidget(self._said, 1)
-        row.addWidget(self._parts)
-        row.addSpacing(desk.theme.px(6))
-        row.addWidget(self.take)
-        row.addWidget(self.new)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(row)
+        tools = (self._parts, self.take, self.new)
+        if desk.theme.scale >= LARGE:
+            column.addWidget(flowing(tools, desk.theme.px(8)))
+        else:
+            for tool in tools:
+                row.addWidget(tool)
         self._parts.chosen.connect(self.part_chosen)
 
     @property

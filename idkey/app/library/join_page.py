@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.library.clash_table import ClashTable
 from idkey.app.library.editions import Edition, EditionChoice
+from idkey.app.library.flowing import flowing
 from idkey.app.library.join_state import Joining, JoinState
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
@@ -77,17 +78,13 @@ class JoinPage(QWidget):
         for part in (self.said, self.wrong):
             inner.addWidget(part)
         inner.addWidget(self.table, 1)
-        foot = QHBoxLayout()
-        foot.addWidget(self.all_mine)
-        foot.addWidget(self.all_theirs)
-        foot.addStretch(1)
-        foot.addWidget(self.go_on)
+        deeds = (self.all_mine, self.all_theirs, self.go_on)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(px(12))
         column.addLayout(row)
         column.addWidget(card, 1)
-        column.addLayout(foot)
+        column.addWidget(flowing(deeds, px(8)))
 
     def _connect(self) -> None:
         for choice in (self.base, self.mine, self.theirs):

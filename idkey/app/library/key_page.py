@@ -4,17 +4,17 @@ from enum import StrEnum
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QFrame, QMenu, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QMenu, QVBoxLayout, QWidget
 
 from idkey.app.library.account import Account
 from idkey.app.library.coverage_bar import CoverageView
+from idkey.app.library.flowing import flowing
 from idkey.app.library.key_html import key_html
 from idkey.app.library.portrait_strip import PortraitStrip
 from idkey.app.library.text_page import TextPage
 from idkey.app.library.words import from_words, size_words, way_words
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.scrolling import scrolled
 from idkey.formats.giving import WAYS, Way
 
@@ -118,12 +118,7 @@ class KeyPage(QFrame):
         for part in (self.title, self.about, self.pictures, self.coverage, self.text):
             column.addWidget(part)
         column.addStretch(1)
-        deeds = FlowRow(px(8))
-        policy = deeds.sizePolicy()
-        policy.setVerticalPolicy(QSizePolicy.Policy.Preferred)  # follows the width both ways
-        deeds.setSizePolicy(policy)
-        for button in self.buttons.values():
-            deeds.add(button)
+        deeds = flowing(self.buttons.values(), px(8))
         whole = QVBoxLayout(self)
         whole.setContentsMargins(px(18), px(14), px(12), px(12))
         whole.setSpacing(px(10))

@@ -1,7 +1,7 @@
 """What the animals of a key look like, in three pictures."""
 
 from PySide6.QtCore import QSize, Qt, Slot
-from PySide6.QtGui import QPixmap, QShowEvent
+from PySide6.QtGui import QPixmap, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from idkey.app.parts.desk import Desk
@@ -22,11 +22,12 @@ class PortraitStrip(QWidget):
         self._desk = desk
         self._key: Key | None = None
         px = desk.theme.px
+        self._gap = px(8)
         self._size = QSize(px(118), px(72))
         self._labels = tuple(QLabel() for _ in range(PICTURES))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(px(8))
+        row.setSpacing(self._gap)
         for label in self._labels:
             label.setProperty("pane", "plate")
             label.setAlignment(Qt.AlignmentFlag.AlignCenter)
@@ -45,6 +46,16 @@ class PortraitStrip(QWidget):
         """Draw with the density of the screen it is on."""
         super().showEvent(event)
         self._draw()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the pictures to the room there is."""
+        super().resizeEvent(event)
+        px = self._desk.theme.px
+        room = (event.size().width() - 2 * self._gap) // PICTURES - px(16)
+        wide = max(min(room, px(118)), px(40))
+        if wide != self._size.width():
+            self._size = QSize(wide, px(72))
+            self._draw()
 
     def _draw(self) -> None:
         pictures = self._pictures(self._key) if self._key is not None else []

@@ -26,8 +26,12 @@ from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
+from idkey.app.parts.scrolling import scrolled
 from idkey.formats.new_key import id_for
 from idkey.formats.problem import Problem
+
+WIDEST = 400
+"""Widest the panel of a column gets, in pixels: the sheet needs room too."""
 
 MOST_FITTED = 200
 """Columns whose width follows what they say."""
@@ -129,11 +133,12 @@ class SheetPage(QWidget):
         inner = QVBoxLayout(card)
         inner.setContentsMargins(px(6), px(6), px(6), px(6))
         inner.addWidget(self.table)
-        self.panel.setFixedWidth(px(280))
+        beside = scrolled(self.panel)
+        beside.setFixedWidth(min(px(280), WIDEST))
         body = QHBoxLayout()
         body.setSpacing(px(12))
         body.addWidget(card, 1)
-        body.addWidget(self.panel)
+        body.addWidget(beside)
         foot = QHBoxLayout()
         foot.addWidget(self.said, 1)
         foot.addWidget(self.name)

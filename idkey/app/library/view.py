@@ -5,7 +5,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QKeySequence, QShortcut
-from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
 from idkey.app.library.account import Account
 from idkey.app.library.arrival_page import ArrivalPage
@@ -19,6 +19,7 @@ from idkey.app.library.new_dialog import NewDialog
 from idkey.app.library.part import New, Part
 from idkey.app.library.sheet_page import SheetPage
 from idkey.app.library.shelf_page import ShelfPage
+from idkey.app.library.stack import Stack
 from idkey.app.library.state import LEAVES, LibraryState
 from idkey.app.library.versions_page import VersionsPage
 from idkey.app.library.welcome import Welcome
@@ -61,7 +62,7 @@ class LibraryView(QWidget):
         self.sheet = SheetPage(desk, state.sheet)
         self.versions = VersionsPage(desk)
         self.join = JoinPage(desk, state.join)
-        self.stack = QStackedWidget()
+        self.stack = Stack()
         self.notice = Notice()
         self._pages: dict[Part, QWidget] = {
             Part.KEYS: self.shelf,
