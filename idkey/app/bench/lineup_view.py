@@ -36,17 +36,20 @@ class LineupView(QFrame):
     Signals:
         opened(taxon: str): The person wants to read about a taxon.
         comparison_asked(taxa: object): The person wants these taxa side by side.
+        several_chosen(taxa: object): The person chose two or more, or another set of them, and
+            may go on choosing.
     """
 
     opened = Signal(str)
     comparison_asked = Signal(object)
+    several_chosen = Signal(object)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.setProperty("pane", "card")
         self._desk = desk
         self._session: Session | None = None
-        self._unfolded = False
+        self._unfolded = self._restoring = False
         role = Qt.ItemDataRole
         self.rows: RowsModel[LineupRow] = RowsModel(
             {
@@ -147,11 +150,13 @@ class LineupView(QFrame):
         selection = self.list.selectionModel()
         if taxa == self.chosen():
             return
+        self._restoring = True
         selection.clearSelection()
         for number, row in enumerate(self.rows.rows):
             if row.taxon in taxa:
                 index = self.rows.index(number)
                 selection.select(index, QItemSelectionModel.SelectionFlag.Select)
+        self._restoring = False
 
     @Slot()
     def _on_pictures_arrived(self) -> None:
@@ -183,4 +188,7 @@ class LineupView(QFrame):
 
     @Slot()
     def _on_selection_changed(self) -> None:
-        self._compare.setEnabled(len(self.chosen()) > 1)
+        taxa = self.chosen()
+        self._compare.setEnabled(len(taxa) > 1)
+        if len(taxa) > 1 and not self._restoring:
+            self.several_chosen.emit(taxa)

@@ -182,6 +182,7 @@ class BenchView(QWidget):
         middle.walk.taken.connect(self._on_answered)
         self.lineup.opened.connect(middle.open_taxon)
         self.lineup.comparison_asked.connect(middle.open_comparison)
+        self.lineup.several_chosen.connect(self._on_several_chosen)
         self.ledger.asked.connect(middle.ask)
         self.ledger.withdrawn.connect(state.withdraw)
         self.ledger.undo_asked.connect(state.undo)
@@ -213,6 +214,11 @@ class BenchView(QWidget):
     @Slot()
     def _on_answered(self) -> None:
         self.middle.focus_answer()
+
+    @Slot(object)
+    def _on_several_chosen(self, taxa: tuple[str, ...]) -> None:
+        self.middle.open_comparison(taxa)
+        self.lineup.list.setFocus()  # a third one may follow
 
     @Slot(str)
     def _on_large_asked(self, state: str) -> None:

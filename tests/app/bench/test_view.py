@@ -280,6 +280,21 @@ def test_two_chosen_taxa_are_laid_side_by_side(bench: BenchView, state: BenchSta
     assert bench.middle.comparison.model.columnCount() == 3
 
 
+def test_choosing_two_opens_the_comparison_and_a_third_joins_it(
+    bench: BenchView, state: BenchState, qtbot
+):
+    state.put_on_bench(sample_case(state.session.key))
+    names = bench.lineup.list
+    names.setFocus()
+    names.setCurrentIndex(bench.lineup.rows.index(0))
+    seen = []
+    for _ in range(2):
+        qtbot.keyClick(names, KEY.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+        seen.append((bench.middle.page, len(bench.middle.comparison.taxa), names.hasFocus()))
+
+    assert seen == [(Page.COMPARISON, 2, True), (Page.COMPARISON, 3, True)]
+
+
 def test_the_reasons_name_what_is_missing_and_link_to_it(
     bench: BenchView, state: BenchState, qtbot
 ):
