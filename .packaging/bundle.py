@@ -5,6 +5,7 @@ PyInstaller there, bundles, and starts the result once to see that it judges the
 """
 
 import os
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -32,8 +33,8 @@ def main() -> int:
     )  # fmt: skip
     bundle = work / "dist" / "idkey"
     program = bundle / ("idkey.exe" if os.name == "nt" else "idkey")
-    files = (file for file in bundle.rglob("*") if file.is_file() and not file.is_symlink())
-    size = sum(file.stat().st_size for file in files)
+    _strip(bundle)
+    size = sum(file.stat().st_size for file in _files(bundle))
     sys.stdout.write(f"{bundle}: {size / 1e6:.0f} MB\n")
     return _try(program)
 
@@ -46,6 +47,26 @@ def _environment(folder: Path) -> Path:
 
 def _run(*command: Path | str) -> None:
     subprocess.run(command, check=True, cwd=tempfile.gettempdir())  # noqa: S603 - our own words
+
+
+def _strip(bundle: Path) -> None:
+    """Leave out what only a debugger reads, where the machine has the tool for it.
+
+    Libraries in folders named ``.libs`` were rewritten after they were linked, and do not stand it.
+    """
+    tool = shutil.which("strip")
+    shared = (file for file in _files(bundle) if ".so" in file.name)
+    wanted = [file for file in shared if not _rewritten(file)]
+    if tool and wanted:
+        _run(tool, "--strip-debug", *wanted)
+
+
+def _rewritten(file: Path) -> bool:
+    return any(folder.endswith(".libs") for folder in file.parts)
+
+
+def _files(folder: Path) -> list[Path]:
+    return [file for file in folder.rglob("*") if file.is_file() and not file.is_symlink()]
 
 
 def _try(program: Path) -> int:
