@@ -21,6 +21,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n picture(s)</source>
+        <translation>
+            <numerusform>%n picture</numerusform>
+            <numerusform>%n pictures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>ruled out %n</source>
         <translation>
             <numerusform>ruled out %n</numerusform>
@@ -35,6 +42,26 @@
         <translation>
             <numerusform>%n possible</numerusform>
             <numerusform>%n possible</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>NumberEntry</name>
+    <message numerus="yes">
+        <source>Show all %n candidates</source>
+        <translation>
+            <numerusform>Show all %n candidates</numerusform>
+            <numerusform>Show all %n candidates</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StartView</name>
+    <message numerus="yes">
+        <source>%n drill picture(s) due for {person}</source>
+        <translation>
+            <numerusform>%n drill picture due for {person}</numerusform>
+            <numerusform>%n drill pictures due for {person}</numerusform>
         </translation>
     </message>
 </context>
