@@ -165,5 +165,6 @@ def test_the_start_page_says_what_is_due_to_whoever_practised(
 
     assert due.text().startswith("1 drill picture")
     assert made.rooms.place == "drill"
+    made.hide()  # nobody keeps it beyond this test: nothing may paint it any more
     made.close_work()
     drill.close()
