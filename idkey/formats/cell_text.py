@@ -15,11 +15,11 @@ from idkey.model.score import Inapplicable, Often, Score, Shows, Spans, Value
 NOT_APPLICABLE = "n/a"
 
 _NUMBER = r"[-+]?(?:\d+(?:[.,]\d+)?|\.\d+)(?:[eE][-+]?\d+)?"
-_RANGE = re.compile(rf"({_NUMBER})\s*(?:to|-|–|—|\.\.)\s*({_NUMBER})")
-_BOUND = re.compile(rf"(from|>=?|≥|min|to|<=?|≤|max|up to)\s*({_NUMBER})")
+_RANGE = re.compile(rf"({_NUMBER})\s*(?:to|bis|-|–|—|\.\.)\s*({_NUMBER})")
+_BOUND = re.compile(rf"(from|>=?|≥|min|ab|to|<=?|≤|max|up to|bis)\s*({_NUMBER})")
 _ONE = re.compile(rf"({_NUMBER})")
 _EXTRA = re.compile(rf"(mean|sd|n)\s*=?\s*({_NUMBER})")
-_FROM = frozenset(("from", ">", ">=", "≥", "min"))
+_FROM = frozenset(("from", ">", ">=", "≥", "min", "ab"))
 _HEAD = re.compile(
     r"(?:(juvenile|adult)\s+)?(?:(female|male))?\s*:\s*|(juvenile|adult)\s*:\s*", re.IGNORECASE
 )

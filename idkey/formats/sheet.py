@@ -5,7 +5,7 @@ import io
 import warnings
 import zipfile
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
@@ -22,6 +22,7 @@ LARGEST_UNPACKED = 128 * 2**20
 MOST_ROWS = 20_000
 MOST_CELLS = 1_000_000
 MOST_SHEETS = 50
+MOST_ABOVE = 20
 
 DATE = "\x00date "
 """What a cell starts with that the spreadsheet took for a date; the rest is the ISO date."""
@@ -38,15 +39,24 @@ class Sheet:
     Attributes:
         name: Its name; the file's for CSV.
         rows: Its cells as text, without empty rows and cells at the end; rows differ in length.
+        above: How many rows stand above them in the file, such as a title.
     """
 
     name: str
     rows: tuple[tuple[str, ...], ...]
+    above: int = 0
 
     def cell(self, row: int, column: int) -> str:
         """The text there, counted from 0; empty beyond the end."""
         cells = self.rows[row] if row < len(self.rows) else ()
         return cells[column] if column < len(cells) else ""
+
+
+def headed(sheet: Sheet) -> Sheet:
+    """The sheet from its headings on, without the title and empty rows that stand above them."""
+    filled = [sum(map(bool, row)) for row in sheet.rows[:MOST_ABOVE]]
+    first = next((number for number, cells in enumerate(filled) if cells > 1), 0)
+    return replace(sheet, rows=sheet.rows[first:], above=sheet.above + first)
 
 
 def reference(row: int, column: int) -> str:

@@ -11,10 +11,24 @@ from idkey.formats.sheet import DATE, Sheet
 from idkey.model.character import Kind
 
 MOST_STATES = 34
-_TAXON = frozenset(("taxon", "species", "name", "scientific name", "scientificname", "taxa"))
-_ABOUT = {"authority": "authority", "author": "authority", "family": "family", "genus": "genus"}
-_UNIT = re.compile(r"^(.*\S)\s*[(\[]\s*(mm|cm|m|µm|um|g|mg|kg|°|deg|%)\s*[)\]]\s*$")
-UNKNOWN = frozenset(("", "?", "-", "na", "n.a.", "unknown", "n/k"))
+_TAXON = frozenset(
+    ("taxon", "species", "name", "scientific name", "scientificname", "taxa", "art", "arten")
+)
+_ABOUT = {
+    **dict.fromkeys(("authority", "author", "autor"), "authority"),
+    **dict.fromkeys(("family", "familie"), "family"),
+    **dict.fromkeys(("genus", "gattung"), "genus"),
+}
+"""Headings, in English and German."""
+
+_UNIT = re.compile(
+    r"^(?P<name>.*[^\s,])\s*(?:[(\[]\s*(?P<unit>mm|cm|m|µm|um|g|mg|kg|°|deg|%)\s*[)\]]"
+    r"|,?\s(?:in\s)?(?P<bare>mm|cm|µm|um|mg|kg))\s*$"
+)
+_MEASURED = re.compile(r"^(.*\d)\s*(mm|cm|m|µm|um|g|mg|kg|°|%)$")
+UNKNOWN = frozenset(
+    ("", "?", "-", "–", "—", "na", "n.a.", "unknown", "n/k", "unbekannt", "k.a.", "k. a.")
+)
 """Cells that say nothing, in small letters."""
 
 HEAD = re.compile(r"^(?:juvenile |adult )?(?:female|male|adult|juvenile)?:\s*", re.IGNORECASE)
@@ -125,17 +139,35 @@ def _column(sheet: Sheet, index: int) -> Column:
     if not heading or not values:
         why = "It has no heading." if not heading else "It has no values."
         return Column(index=index, heading=heading, role=Role.SKIP, why=why)
-    others = sum(not _numeric(text) for text in values)
-    if not others or _mostly_numbers(heading, others, len(values)):
-        found = _number(index, heading, [text for text in values if _numeric(text)])
+    name, unit = _with_unit(heading, values)
+    bare = [without_unit(text, unit) for text in values]
+    numbers = [text for text in bare if _numeric(text)]
+    others = len(values) - len(numbers)
+    if not others or _mostly_numbers(unit, others, len(values)):
+        found = _number(index, name, unit, numbers, in_heading=name != heading)
         why = f"{found.why} Cells that are none: {others}." if others else found.why
         return replace(found, why=why)
     return _states(index, heading, values)
 
 
-def _mostly_numbers(heading: str, others: int, cells: int) -> bool:
+def _with_unit(heading: str, values: list[str]) -> tuple[str, str]:
+    """The heading without the unit in it, and the unit: from the heading, or from the cells."""
+    name, unit = parted_heading(heading)
+    if unit:
+        return name, unit
+    units = {found[2] for text in values if (found := _MEASURED.match(text))}
+    return heading, units.pop() if len(units) == 1 else ""
+
+
+def without_unit(text: str, unit: str) -> str:
+    """What a cell says, without the unit that its column has."""
+    found = _MEASURED.match(text.strip()) if unit else None
+    return found[1] if found and found[2] == unit else text
+
+
+def _mostly_numbers(unit: str, others: int, cells: int) -> bool:
     """Whether a few cells that are no numbers are rather mistakes than states."""
-    if _UNIT.match(heading):
+    if unit:
         return others <= cells / 2
     return cells >= _FEW and others <= cells * _STRAY
 
@@ -148,22 +180,15 @@ def _numeric(text: str) -> bool:
     return True
 
 
-def _number(index: int, heading: str, values: list[str]) -> Column:
-    unit = _UNIT.match(heading)
+def _number(index: int, heading: str, unit: str, values: list[str], *, in_heading: bool) -> Column:
     if unit:
-        kind, why = Kind.MEASUREMENT, "Numbers, with a unit in the heading."
+        place = "heading" if in_heading else "cells"
+        kind, why = Kind.MEASUREMENT, f"Numbers, with a unit in the {place}."
     elif all(re.fullmatch(r"[\d\s–—to.,-]*", text) and "." not in text for text in values):
         kind, why = Kind.COUNT, "Whole numbers without a unit."
     else:
         kind, why = Kind.RATIO, "Numbers without a unit."
-    return Column(
-        index=index,
-        heading=unit[1] if unit else heading,
-        role=Role.CHARACTER,
-        kind=kind,
-        unit=unit[2] if unit else "",
-        why=why,
-    )
+    return Column(index=index, heading=heading, role=Role.CHARACTER, kind=kind, unit=unit, why=why)
 
 
 def _states(index: int, heading: str, values: list[str]) -> Column:
@@ -192,4 +217,4 @@ def _states(index: int, heading: str, values: list[str]) -> Column:
 def parted_heading(heading: str) -> tuple[str, str]:
     """A heading without the unit in it, and the unit; empty for none."""
     unit = _UNIT.match(heading)
-    return (unit[1], unit[2]) if unit else (heading, "")
+    return (unit["name"], unit["unit"] or unit["bare"]) if unit else (heading, "")

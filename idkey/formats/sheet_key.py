@@ -15,7 +15,7 @@ from idkey.formats.imported import (
 )
 from idkey.formats.problem import KeyProblems, Problem
 from idkey.formats.sheet import Sheet
-from idkey.formats.sheet_guess import HEAD, ONCE, UNKNOWN, Column, Role, plain_text
+from idkey.formats.sheet_guess import HEAD, ONCE, UNKNOWN, Column, Role, plain_text, without_unit
 from idkey.formats.table_reading import cell_problem, read_cell
 from idkey.model.character import Character, Kind, Look, State
 from idkey.model.key import Key
@@ -23,14 +23,16 @@ from idkey.model.score import Score
 from idkey.model.taxon import Taxon
 
 
-def _with_bars(sheet: Sheet, columns: tuple[Column, ...]) -> Sheet:
-    """The sheet with bars between states where people wrote semicolons.
+def _plain(sheet: Sheet, columns: tuple[Column, ...]) -> Sheet:
+    """The sheet with bars between states where people wrote semicolons, and without units.
 
     In our own cells a semicolon parts the sexes; people who name none mean "or".
     """
+    units = {c.index: c.unit for c in columns if c.role is Role.CHARACTER and c.kind.numeric}
     ours = {c.index for c in columns if c.role is Role.CHARACTER and not c.kind.numeric}
 
     def cell(index: int, text: str) -> str:
+        text = without_unit(text, units.get(index, ""))
         parts = [part.strip() for part in text.split(";") if part.strip()]
         plain = index in ours and len(parts) > 1 and text[:1] not in '"[{'
         return " | ".join(parts) if plain and not any(map(HEAD.match, parts)) else text
@@ -59,7 +61,7 @@ def key_from_sheet(
         KeyProblems: Cells do not fit their columns; each is named.
     """
     problems: list[Problem] = []
-    sheet = _with_bars(sheet, columns)
+    sheet = _plain(sheet, columns)
     taxa = _taxa(sheet, columns, file, problems)
     unfit = list(_unfit(sheet, columns, file))
     problems += unfit

@@ -77,16 +77,17 @@ def cell_problem(
     Args:
         file: The spreadsheet.
         sheet: The sheet.
-        place: Row and column, counted from 0.
+        place: Row and column, counted from 0 at the headings.
         problem: What is wrong.
         remedy: What to do.
     """
     row, column = place
+    line = row + sheet.above
     return Problem(
         file=file,
-        line=row + 1,
+        line=line + 1,
         column=column + 1,
-        problem=f"{sheet.name}, cell {reference(row, column)}: {problem}",
+        problem=f"{sheet.name}, cell {reference(line, column)}: {problem}",
         remedy=remedy,
         loc=(sheet.name, row, column),
     )

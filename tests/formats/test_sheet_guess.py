@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
 from idkey.formats.problem import KeyProblems
-from idkey.formats.sheet import Sheet, parse_sheets
+from idkey.formats.sheet import Sheet, headed, parse_sheets
 from idkey.formats.sheet_guess import Column, Role, guess
 from idkey.formats.sheet_key import key_from_sheet
 from idkey.model.character import Kind, Look, Sex
@@ -215,3 +215,40 @@ def test_two_columns_of_names_are_told():
 
     with pytest.raises(KeyProblems, match="Another column holds the same as 'Other': taxon"):
         key_from_sheet(sheet(text), columns, FILE)
+
+
+MESSY = """\
+Meine Käferliste 2024;;;;
+;;;;
+Art;Länge;Halsschildbreite mm;Fühlerglieder;Hörner
+Hornus primus;12–15 mm;4,5;11;vorhanden
+Hornus secundus;14-18 mm;5,25;10-11;fehlt
+;;;;
+Pilula minor;ca. 4 mm;1,2;9;fehlt
+Pilula maior;bis 7 mm;2,0;9;–
+Pilula nigra;> 5;1,8;;fehlt
+"""
+
+
+def test_a_title_above_the_headings_units_in_cells_and_german_words_are_understood():
+    made = headed(parse_sheets(MESSY.encode("cp1252"), "beetles.csv")[0])
+    columns = guess(made)
+
+    assert made.above == 2
+    assert [(c.heading, c.role, c.kind, c.unit) for c in columns[:4]] == [
+        ("Art", Role.TAXON, Kind.CATEGORICAL, ""),
+        ("Länge", Role.CHARACTER, Kind.MEASUREMENT, "mm"),
+        ("Halsschildbreite", Role.CHARACTER, Kind.MEASUREMENT, "mm"),
+        ("Fühlerglieder", Role.CHARACTER, Kind.COUNT, ""),
+    ]
+    with pytest.raises(KeyProblems) as raised:
+        key_from_sheet(made, columns, FILE)
+    (wrong,) = raised.value.problems
+    assert wrong.problem.startswith("beetles.csv, cell B7: 'ca. 4")
+    assert (wrong.line, wrong.loc[1]) == (7, 4)
+
+    mended = Sheet(made.name, tuple(tuple(c.removeprefix("ca. ") for c in r) for r in made.rows))
+    values = [s.value for s in key_from_sheet(mended, columns, FILE).key.scores]
+    assert Spans(low=14, high=18) in values
+    assert Spans(high=7) in values
+    assert Spans(low=1.2, high=1.2) in values

@@ -80,6 +80,7 @@ _SENTENCES = (
     QT_TRANSLATE_NOOP("library", "The first column in which every cell differs."),
     QT_TRANSLATE_NOOP("library", "'{heading}' says it already."),
     QT_TRANSLATE_NOOP("library", "Numbers, with a unit in the heading."),
+    QT_TRANSLATE_NOOP("library", "Numbers, with a unit in the cells."),
     QT_TRANSLATE_NOOP("library", "Whole numbers without a unit."),
     QT_TRANSLATE_NOOP("library", "Numbers without a unit."),
     QT_TRANSLATE_NOOP("library", "{why} Cells that are none: {n}."),

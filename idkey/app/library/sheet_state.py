@@ -11,7 +11,7 @@ from idkey.errors import IdKeyError
 from idkey.formats.arrival import Grid
 from idkey.formats.imported import Imported
 from idkey.formats.problem import KeyProblems, Problem
-from idkey.formats.sheet import Sheet
+from idkey.formats.sheet import Sheet, headed
 from idkey.formats.sheet_guess import Column, guess
 from idkey.formats.sheet_key import key_from_sheet
 
@@ -79,7 +79,8 @@ class SheetState(QObject):
 
     def show(self, grid: Grid) -> None:
         """Begin with a spreadsheet."""
-        self._show(SheetSession(file=grid.file, sheets=grid.sheets, title=grid.file.stem))
+        sheets = tuple(map(headed, grid.sheets))
+        self._show(SheetSession(file=grid.file, sheets=sheets, title=grid.file.stem))
 
     @Slot(str)
     def set_title(self, title: str) -> None:

@@ -1,6 +1,5 @@
 """The sheet as a table: over each column what it is taken for, and marks where cells do not fit."""
 
-from html import escape
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -10,6 +9,7 @@ from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_words import column_words
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.formats.problem import Problem
 from idkey.formats.sheet import DATE
 from idkey.formats.sheet_guess import Column, Role
@@ -87,7 +87,7 @@ class SheetModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{MARK}{text}" if wrong else text
         if role == Qt.ItemDataRole.ToolTipRole and wrong:
-            return escape(f"{wrong.problem} {wrong.remedy}")
+            return tip(f"{wrong.problem} {wrong.remedy}")
         if role == Qt.ItemDataRole.BackgroundRole and wrong:
             return QBrush(self._theme.colour("doubt_soft"))
         if role == Qt.ItemDataRole.ForegroundRole and self._skipped(index.column()):
@@ -108,12 +108,13 @@ class SheetModel(QAbstractTableModel):
         if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return None
         if way is Qt.Orientation.Vertical:
-            return section + 2 if role == Qt.ItemDataRole.DisplayRole else None
+            above = self._session.sheet.above if self._session is not None else 0
+            return section + above + 2 if role == Qt.ItemDataRole.DisplayRole else None
         column = self.column(section)
         if column is None:
             return None
         if role == Qt.ItemDataRole.ToolTipRole:
-            return escape(worded(column.why))
+            return tip(worded(column.why))
         wrong = MARK if (0, section) in self._wrong else ""
         return f"{wrong}{column.heading or '–'}\n{column_words(column)}"
 
