@@ -21,6 +21,14 @@ _ABOUT = {
 }
 """Headings, in English and German."""
 
+_ASIDE = frozenset(
+    (
+        *("source", "sources", "reference", "references", "remark", "remarks", "note", "notes"),
+        *("quelle", "quellen", "literatur", "bemerkung", "bemerkungen", "anmerkung", "notiz"),
+    )
+)
+"""Headings of columns that say nothing about the looks of a taxon."""
+
 _UNIT = re.compile(
     r"^(?P<name>.*[^\s,])\s*(?:[(\[]\s*(?P<unit>mm|cm|m|µm|um|g|mg|kg|°|deg|%)\s*[)\]]"
     r"|,?\s(?:in\s)?(?P<bare>mm|cm|µm|um|mg|kg))\s*$"
@@ -139,6 +147,8 @@ def _column(sheet: Sheet, index: int) -> Column:
     if not heading or not values:
         why = "It has no heading." if not heading else "It has no values."
         return Column(index=index, heading=heading, role=Role.SKIP, why=why)
+    if word in _ASIDE:
+        return Column(index=index, heading=heading, role=Role.SKIP, why="By its heading.")
     name, unit = _with_unit(heading, values)
     bare = [without_unit(text, unit) for text in values]
     numbers = [text for text in bare if _numeric(text)]

@@ -42,7 +42,7 @@ def test_each_column_is_guessed_with_a_reason():
         ("Snout to vent", Role.CHARACTER, Kind.MEASUREMENT, "mm", ()),
         ("Pores", Role.CHARACTER, Kind.COUNT, "", ()),
         ("Index", Role.CHARACTER, Kind.RATIO, "", ()),
-        ("Remarks", Role.CHARACTER, Kind.CATEGORICAL, "", found[7].states),
+        ("Remarks", Role.SKIP, Kind.CATEGORICAL, "", ()),
         ("Empty", Role.SKIP, Kind.CATEGORICAL, "", ()),
         ("Always", Role.SKIP, Kind.CATEGORICAL, "", ("yes",)),
     ]
@@ -50,10 +50,7 @@ def test_each_column_is_guessed_with_a_reason():
 
 
 def test_the_guess_makes_a_key():
-    columns = tuple(
-        replace(c, role=Role.SKIP) if c.heading == "Remarks" else c for c in guess(sheet())
-    )
-    found = key_from_sheet(sheet(), columns, FILE)
+    found = key_from_sheet(sheet(), guess(sheet()), FILE)
     values = {(s.taxon, s.character, s.sex): s.value for s in found.key.scores}
 
     assert found.notes[0] == "Columns left out: 'Remarks', 'Empty', 'Always'."
@@ -90,7 +87,7 @@ def test_without_a_telling_heading_the_first_distinct_column_holds_the_taxa():
 
 def test_a_column_in_which_every_cell_differs_is_a_text():
     rows = "".join(f"T{n},word {n}\n" for n in range(12))
-    _, found = guess(sheet(f"Taxon,Remark\n{rows}"))
+    _, found = guess(sheet(f"Taxon,Habitat\n{rows}"))
 
     assert (found.role, found.why) == (Role.SKIP, "Nearly every cell differs: a text.")
 

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QListView,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -19,7 +18,7 @@ from idkey.app.library.change_list import TIGHT
 from idkey.app.library.column_panel import ColumnPanel
 from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
-from idkey.app.library.sheet_table import MARK, SheetModel
+from idkey.app.library.sheet_table import MARK, SheetModel, SheetTable
 from idkey.app.library.words import key_size_words
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.choice import Choice
@@ -61,7 +60,7 @@ class SheetPage(QWidget):
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.sheets = Choice(self.tr("Sheet of the file"), desk.theme)
         self.back = KeyButton(self.tr("Back"), "Esc", desk.theme, "quiet")
-        self.table = QTableView()
+        self.table = SheetTable()
         self.panel = ColumnPanel(desk.theme)
         role = int(Qt.ItemDataRole.DisplayRole)
         self.problems: RowsModel[Problem] = RowsModel(

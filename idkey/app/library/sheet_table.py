@@ -2,8 +2,16 @@
 
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
-from PySide6.QtGui import QBrush
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
+from PySide6.QtGui import QBrush, QKeyEvent
+from PySide6.QtWidgets import QTableView
 
 from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
@@ -121,6 +129,27 @@ class SheetModel(QAbstractTableModel):
     def _skipped(self, number: int) -> bool:
         column = self.column(number)
         return column is not None and column.role is Role.SKIP
+
+
+class SheetTable(QTableView):
+    """Shows the sheet; F2 and Enter correct a cell."""
+
+    def event(self, event: QEvent) -> bool:
+        """Keep F2 from the window, where it opens the sample."""
+        override = event.type() == QEvent.Type.ShortcutOverride
+        if override and isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_F2:
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Begin to correct the cell with Enter as with F2."""
+        here = self.currentIndex()
+        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if enter and here.isValid() and self.state() is not QTableView.State.EditingState:
+            self.edit(here)
+        else:
+            super().keyPressEvent(event)
 
 
 def _shape(session: SheetSession) -> tuple[int, int, str, int]:

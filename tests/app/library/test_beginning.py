@@ -3,8 +3,10 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QAbstractItemModelTester
+from PySide6.QtWidgets import QApplication, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from idkey.app.library.new_dialog import NewDialog
@@ -75,7 +77,17 @@ def test_a_cell_that_does_not_fit_is_listed_reached_corrected_and_the_key_made(
     assert place.data() == "◆ about 6"
     assert page.panel.heading.text() == "Length"
 
-    page.model.setData(place, "6")
+    override = QKeyEvent(
+        QEvent.Type.ShortcutOverride, Qt.Key.Key_F2, Qt.KeyboardModifier.NoModifier
+    )
+    QApplication.sendEvent(page.table, override)
+    assert override.isAccepted(), "F2 belongs to the window otherwise"
+    qtbot.keyClick(page.table, Qt.Key.Key_Return)
+    field = page.table.findChild(QLineEdit)
+    field.selectAll()
+    qtbot.keyClicks(field, "6")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: place.data() == "6")
     settle(sheet, state, qtbot)
     assert page.said.text().startswith("Makes a key with 4 taxa, 3 characters")
     assert "medically significant" in page.said.text()
