@@ -51,10 +51,9 @@ def verdict_text(
     lines = [*_block(f"{title.upper()}: {name}"), ""]
     lines += _block(verdict_sentence(key, assessment, language))
     lines += _block(_claim_line(case.claim, language))
-    for caution in assessment.cautions:
-        lines += _item("!", caution_sentence(key, caution, language))
-    for stake in stakes_words(key, case.claim, verdict, language):
-        lines += _item("!", stake)
+    warnings = [caution_sentence(key, caution, language) for caution in assessment.cautions]
+    for warning in (*warnings, *stakes_words(key, case.claim, verdict, language)):
+        lines += _item("!", warning)
     thumbs = thumb_words(key, leaning, verdict, language) if leaning else ()
     lines += _section(say("Rules of thumb"), thumbs)
     seen = [finding_words(key, finding, language) for finding in case.findings]
