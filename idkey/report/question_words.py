@@ -108,6 +108,8 @@ def _stuck(
     """What to do when no question that may be asked now tells anything more."""
     verdict = assessment.verdict
     told = [question for question in questions if telling(question)]
+    if unseen := _unseen(key, assessment, told):
+        return _with_care(assessment, _again_at(key, unseen, language), language)
     withheld = [q.character for q in told if q.blocked is Blocked.HANDLING]
     if withheld:
         return language.say(
@@ -122,10 +124,42 @@ def _stuck(
         if any_open is not None:
             return _one_more(key, any_open, int(verdict.unmet[0].want - verdict.answers), language)
     after = [q.character for q in told if q.blocked is None and not _alive(q)]
-    parts = [_beyond(key, after or _dead(key, verdict), language)]
-    if any(caution.stake is Stake.HAZARD for caution in assessment.cautions):
-        parts.append(language.say("Until then treat it as the most dangerous taxon that is left."))
-    return " ".join(parts)
+    said = _beyond(key, after or _dead(key, verdict), language)
+    return _with_care(assessment, said, language)
+
+
+def _with_care(assessment: Assessment, said: str, language: Language) -> str:
+    """The sentence, and how to treat the animal meanwhile."""
+    if not any(caution.stake is Stake.HAZARD for caution in assessment.cautions):
+        return said
+    careful = language.say("Until then treat it as the most dangerous taxon that is left.")
+    return f"{said} {careful}"
+
+
+def _unseen(key: Key, assessment: Assessment, told: Sequence[Question]) -> list[str]:
+    """Characters that would tell and could not be seen, though a live animal shows them."""
+    passed_over = {f.character for f in assessment.case.findings if f.unseen}
+    return [
+        question.character
+        for question in told
+        if question.character in passed_over
+        and set(key.character[question.character].looks) != {Look.DEAD}
+    ]
+
+
+def _again_at(key: Key, characters: Sequence[str], language: Language) -> str:
+    named = _named(key, characters)
+    if any(Look.MOULT in key.character[character].looks for character in characters):
+        return language.say(
+            "What could not be seen would tell more ({characters}): look again in better light, "
+            "on a photograph or on the next moult.",
+            characters=named,
+        )
+    return language.say(
+        "What could not be seen would tell more ({characters}): look again in better light or on "
+        "a photograph.",
+        characters=named,
+    )
 
 
 def _dead(key: Key, verdict: Verdict) -> list[str]:

@@ -42,8 +42,7 @@ class Middle(QWidget):
         self._state = state
         self._desk = desk
         self._over: Page | None = None
-        self._note_wanted = ""
-        self._note_away = ""
+        self._note_wanted = self._note_away = ""
         self._deeper = Deeper(state.reasoner, self)
         self.bar = BenchBar(desk)
         self.note = LabelNote(desk)
@@ -161,7 +160,7 @@ class Middle(QWidget):
         if self.page is Page.WALK:
             self.walk.focus_answer()
         elif self.page is Page.QUESTION:
-            self.question.focus_answer()
+            self._card.focus_answer()
         else:
             self._first.get(self.page, self._pages[self.page]).setFocus()
 
@@ -205,6 +204,7 @@ class Middle(QWidget):
         self.bar.animal.cared.connect(state.look_with)
         self.note.asked.connect(self.ask)
         self.note.label_chosen.connect(state.confirm_label)
+        self.note.label_chosen.connect(self.focus_answer)
         self.note.opened.connect(self.open_note)
         self.note.put_away.connect(self._on_note_put_away)
         self.question.observed.connect(state.observe)

@@ -2,14 +2,18 @@
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QPixmap
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from idkey.app.bench.number_box import NumberBox
 from idkey.app.bench.range_strip import ROWS, Band, RangeStrip
 from idkey.app.parts.answer import Answer, read_number
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
 from idkey.model.character import Character, Kind
+
+FAR = 2.0
+"""How many times beyond the outermost candidate a number must lie to be pointed at."""
 
 
 class NumberEntry(QWidget):
@@ -28,10 +32,11 @@ class NumberEntry(QWidget):
 
     def __init__(self, theme: Theme) -> None:
         super().__init__()
-        self.number = QLineEdit()
+        self.number = NumberBox()
         self.number.setMaximumWidth(theme.px(140))
-        self.spread = QLineEdit()
+        self.spread = NumberBox()
         self.spread.setMaximumWidth(theme.px(90))
+        self._fields = (self.number, self.spread)
         self._unit = caption(rank="lead", wraps=False)
         self._unit_again = caption(rank="soft", wraps=False)
         self._plus = caption("±", "soft", wraps=False)
@@ -107,7 +112,7 @@ class NumberEntry(QWidget):
 
     def show_answer(self, answer: Answer) -> None:
         """Show what stands on the card, without telling anybody."""
-        for field, text in ((self.number, answer.number), (self.spread, answer.spread)):
+        for field, text in zip(self._fields, (answer.number, answer.spread), strict=True):
             if field.text() != text:
                 field.setText(text)
         self._judge()
@@ -115,9 +120,19 @@ class NumberEntry(QWidget):
     def _judge(self) -> None:
         value = read_number(self.number.text())
         self.strip.show_value(value)
-        wrong = bool(self.number.text().strip()) and value is None
-        self._wrong.setText(self.tr("Write a number of 0 or more, such as 12.5.") if wrong else "")
-        self._wrong.setVisible(wrong)
+        self._wrong.setText(self._what_is_wrong(value))
+        self._wrong.setVisible(bool(self.complaint))
+
+    def _what_is_wrong(self, value: float | None) -> str:
+        """What cannot be read, or what is far from all there is: the usual slip is the unit."""
+        unread = (f.text().strip() and read_number(f.text()) is None for f in self._fields)
+        if any(unread):
+            return self.tr("Write a number of 0 or more, such as 12.5.")
+        reach = self.strip.reach
+        if value is None or reach is None or reach[0] / FAR <= value <= reach[1] * FAR:
+            return ""
+        known = f"{reach[0]:g} – {reach[1]:g} {self.strip.unit}".strip()
+        return self.tr("Far from what is known of the candidates: {known}").format(known=known)
 
     @Slot()
     def _on_text_edited(self) -> None:

@@ -36,7 +36,7 @@ class QuestionPage(QWidget):
     def __init__(self, desk: Desk) -> None:
         super().__init__()
         self._desk = desk
-        self._crowded = False
+        self._crowded = self._ended = False
         self._shown = ""
         self.question = QuestionView(desk)
         self.others = OthersView(desk)
@@ -60,6 +60,7 @@ class QuestionPage(QWidget):
             crowded: Whether something else needs the room of the other questions.
         """
         self._crowded = crowded
+        self._ended = session.question is None and not session.reading
         self.question.show_session(session, draft)
         self.others.show_session(session)
         character = session.character.id if session.character else ""
@@ -67,6 +68,15 @@ class QuestionPage(QWidget):
             self._shown = character
             QTimer.singleShot(0, self, self._show_top)
         QTimer.singleShot(0, self, self._share)
+
+    def focus_answer(self) -> None:
+        """Put the focus where the answer is given, or where the next question is chosen."""
+        if not self._ended:
+            self.question.focus_answer()
+        elif self.roomy:
+            self.others.search.setFocus(Qt.FocusReason.OtherFocusReason)
+        else:
+            self._more.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the new room."""

@@ -91,6 +91,12 @@ class RangeStrip(QWidget):
         """How many candidates are left out."""
         return len(self.every) - len(self._bands)
 
+    @property
+    def reach(self) -> tuple[float, float] | None:
+        """The lowest and the highest bound known of any candidate; None without one."""
+        ends = [x for band in self.every for x in (band.low, band.high) if x is not None]
+        return (min(ends), max(ends)) if ends else None
+
     def show_whole(self, whole: bool) -> None:
         """Show all candidates, or the first ones."""
         self.whole = whole

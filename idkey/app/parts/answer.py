@@ -99,7 +99,7 @@ class Answer:
 
     def _measured(self, character: Character) -> Finding | None:
         value, spread = read_number(self.number), read_number(self.spread)
-        if value is None:
+        if value is None or (spread is None and self.spread.strip()):
             return None
         return Finding(
             character=character.id,

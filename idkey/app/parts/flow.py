@@ -4,6 +4,8 @@ from PySide6.QtCore import QEvent, QPoint, QRect, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from idkey.app.parts.keyboard_order import put_in_turn
+
 
 class FlowRow(QWidget):
     """Lays widgets out like words; the height follows the width.
@@ -28,6 +30,7 @@ class FlowRow(QWidget):
     def add(self, part: QWidget) -> None:
         """Put a widget at the end."""
         part.setParent(self)
+        put_in_turn(self, part)
         self._parts.append(part)
         part.installEventFilter(self)
         part.show()

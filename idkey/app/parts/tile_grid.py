@@ -6,6 +6,7 @@ from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from idkey.app.parts.keyboard_order import put_in_turn
 from idkey.app.parts.state_tile import LEAST_LINES, LEAST_WIDTH, MOST_LINES, MOST_WIDTH, StateTile
 from idkey.app.parts.theme import Theme
 
@@ -41,6 +42,7 @@ class TileGrid(QWidget):
         self.tiles = tuple(tiles)
         for tile in self.tiles:
             tile.setParent(self)
+            put_in_turn(self, tile)
             tile.large_asked.connect(self._on_tile_large_asked)
             tile.show()
         self._place()

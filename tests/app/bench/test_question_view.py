@@ -153,10 +153,48 @@ def test_the_keys_of_the_card_are_digits_in_a_number(state: BenchState, card: Qu
     assert card.entry.number.text() == "17"
 
 
+def test_a_number_leaves_the_letters_to_the_card(state: BenchState, card: QuestionView, qtbot):
+    found: list[Finding] = []
+    card.observed.connect(found.append)
+    state.ask("pectinal_teeth_male")
+    card.show_session(state.session)
+    card.focus_answer()
+    qtbot.keyClick(card.entry.number, KEY.Key_X)
+
+    assert [f.unseen for f in found] == [True]
+
+
+def test_an_uncertainty_that_cannot_be_read_is_not_passed_over(
+    state: BenchState, card: QuestionView, qtbot
+):
+    found: list[Finding] = []
+    card.observed.connect(found.append)
+    state.ask("total_length")
+    card.show_session(state.session)
+    qtbot.keyClicks(card.entry.number, "112")
+    qtbot.keyClicks(card.entry.spread, "1.2.3")
+    qtbot.keyClick(card.entry.spread, KEY.Key_Return)
+
+    assert found == []
+    assert "number" in card.entry.complaint
+
+
+def test_a_number_in_another_unit_is_pointed_at(state: BenchState, card: QuestionView, qtbot):
+    state.ask("total_length")
+    card.show_session(state.session)
+    qtbot.keyClicks(card.entry.number, "11.2")
+    said = card.entry.complaint
+    card.entry.number.clear()
+    qtbot.keyClicks(card.entry.number, "112")
+
+    assert "mm" in said
+    assert card.entry.complaint == ""
+
+
 def test_what_is_no_number_is_said_at_once(state: BenchState, card: QuestionView, qtbot):
     state.ask("total_length")
     card.show_session(state.session)
-    qtbot.keyClicks(card.entry.number, "long")
+    qtbot.keyClicks(card.entry.number, "1.2.3")
 
     assert "number" in card.entry.complaint
 

@@ -4,10 +4,12 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 
 from idkey.app.bench.claim_view import ClaimView
 from idkey.app.bench.lineup_rows import RowKind
+from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Mode
 from idkey.app.bench.state import BenchState
 from idkey.app.bench.view import BenchView
@@ -21,6 +23,7 @@ from idkey.model.case import Aim, Care, Finding, Specimen
 from idkey.model.character import Sex, Stage
 
 KEY = Qt.Key
+LEFT = Qt.MouseButton.LeftButton
 FIVE_SIDED = Finding(character="sternum_shape", states=("pentagonal",))
 
 
@@ -126,6 +129,54 @@ def test_a_label_the_key_does_not_know_offers_what_comes_near(
     assert near
     assert state.session.label is not None
     assert state.session.case.claim.text == "Emporer skorpion"
+
+
+def test_choosing_what_the_label_meant_goes_on_to_the_answer(bench: BenchView, qtbot):
+    label(qtbot, "Emporer skorpion")
+    qtbot.mouseClick(bench.middle.note.findChildren(QPushButton, "L01")[0], LEFT)
+
+    assert QApplication.focusWidget() in bench.middle.question.grid.tiles
+    press(qtbot, KEY.Key_2)
+    assert bench.middle.question.grid.tiles[1].isChecked()
+
+
+def test_tab_goes_through_the_note_and_the_card_as_they_stand(bench: BenchView, qtbot):
+    label(qtbot, "Emperor scorpion")
+    tiles = bench.middle.question.grid.tiles
+    after_tiles = tiles[-1].nextInFocusChain()
+    while after_tiles.focusPolicy() is Qt.FocusPolicy.NoFocus or not after_tiles.isVisible():
+        after_tiles = after_tiles.nextInFocusChain()
+    bench.middle.note.findChildren(QPushButton, "manus_surface")[-1].setFocus()
+    press(qtbot, KEY.Key_Tab)
+    after_note = QApplication.focusWidget()
+
+    assert bench.middle.question.isAncestorOf(after_tiles)
+    assert bench.middle.isAncestorOf(after_note)
+    assert not bench.middle.note.isAncestorOf(after_note)
+
+
+def test_when_nothing_is_left_to_ask_the_focus_stands_on_what_is_seen(
+    bench: BenchView, state: BenchState, qtbot
+):
+    label(qtbot, "Emperor scorpion")
+    while state.session.character is not None:
+        press(qtbot, KEY.Key_X)
+
+    assert QApplication.focusWidget().isVisible()
+    assert any("What could not be seen" in line.text for line in bench.findChildren(OneLine))
+
+
+def test_undo_from_an_empty_number_takes_the_last_finding_back(
+    bench: BenchView, state: BenchState, qtbot
+):
+    undo = QShortcut(QKeySequence.StandardKey.Undo, bench)
+    undo.activated.connect(state.undo)
+    label(qtbot, "Emperor scorpion")
+    state.observe(FIVE_SIDED)
+    bench.middle.ask("total_length")
+    qtbot.keyClick(QApplication.focusWidget(), KEY.Key_Z, Qt.KeyboardModifier.ControlModifier)
+
+    assert state.session.case.findings == ()
 
 
 def test_small_fields_of_the_tag_are_kept_without_leaving_them(
