@@ -89,6 +89,34 @@ app.exec()
 start.close()
 """
 
+TO_THE_WORKSHOP = """
+import json, os, signal, sys
+from dataclasses import replace
+from PySide6.QtWidgets import QApplication
+from idkey import places
+from idkey.app.window.main import Start
+
+def work():
+    workshop, rooms = start.program.workshop, start.program.window.rooms
+    if sys.argv[1] == "crash":  # as soon as it is shown, the key brings the program down
+        workshop.changed.connect(lambda _: os.kill(os.getpid(), signal.SIGKILL))
+    start.program.window.commands.run("workshop")
+    if sys.argv[1] == "edit":
+        workshop.open(workshop.copy(places.keys_folder() / "kitchen-leaves", "my-leaves"))
+        key = workshop.editing.key
+        workshop.change(replace(key, title="Half-way"), "Title")
+    on_table = workshop.editing is not None
+    workshop.drafts.flush()
+    print(json.dumps([on_table, [one.name for one in workshop.drafts.folders()]]), flush=True)
+    start.frame.close()
+
+app = QApplication(["idkey"])
+start = Start(app)
+start.opened.connect(work)
+app.exec()
+start.close()
+"""
+
 
 @pytest.mark.slow
 def test_after_an_unexpected_error_the_program_goes_on_and_tells_its_code(tmp_path: Path):
@@ -118,6 +146,18 @@ def test_a_case_that_brings_down_every_start_is_not_opened_by_itself(tmp_path: P
     assert "opened without the cases that were on the bench" in told["notice"]
     assert told["faults"] == 0
     assert CrashGuard(tmp_path).failed == 0
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(os.name == "nt", reason="signals of Unix")
+def test_unsaved_work_on_a_key_that_brings_the_program_down_is_not_taken_up_again(tmp_path: Path):
+    left = ran(TO_THE_WORKSHOP, "edit", data=tmp_path)
+    crashed = ran(TO_THE_WORKSHOP, "crash", data=tmp_path)
+    careful = ran(TO_THE_WORKSHOP, "come", data=tmp_path)
+
+    assert json.loads(left.stdout) == [True, ["my-leaves"]], left.stderr
+    assert crashed.returncode == -9
+    assert json.loads(careful.stdout) == [False, ["my-leaves"]], careful.stderr
 
 
 def test_a_start_that_came_to_something_is_forgotten(tmp_path: Path):

@@ -1,7 +1,5 @@
 """The animal as found so far, beside the taxa it may be."""
 
-from html import escape
-
 from PySide6.QtCore import QRect, QSize, Qt, Slot
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QStyle, QWidget
@@ -9,6 +7,7 @@ from PySide6.QtWidgets import QSizePolicy, QStyle, QWidget
 from idkey.app.bench.lineup_delegate import portrait_frame
 from idkey.app.bench.session import Session
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.tips import tip
 from idkey.errors import IdKeyError
 from idkey.figures.portrait import findings_drawn, length_found
 from idkey.report.words import seen_words
@@ -61,7 +60,7 @@ class AsFound(QWidget):
         )
         lines = (self._title(), *self.known, self.tr("Hatched: not known yet"))
         self.setAccessibleDescription("; ".join(lines))
-        self.setToolTip(f"<p>{'<br>'.join(map(escape, lines))}</p>")
+        self.setToolTip(tip("\n".join(lines)))
         self._redraw()
 
     def enlarge(self, zoom: float) -> None:

@@ -1,8 +1,6 @@
 """Cautions beside the verdict: a mark, a word, what to do."""
 
-from html import escape
-
-from PySide6.QtCore import QRectF, QSize, Signal
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -15,6 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QWidget
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_hazard, draw_permit
+from idkey.app.parts.tips import tip
 from idkey.engine.result import Caution, Stake
 from idkey.model.key import Key
 from idkey.report.words import caution_sentence
@@ -80,6 +79,7 @@ class CautionBar(QFrame):
         row.setSpacing(8)
         row.addWidget(Mark(stake, desk))
         self._text = caption(tone="hazard" if stake is Stake.HAZARD else "permit")
+        self._text.setTextFormat(Qt.TextFormat.RichText)
         row.addWidget(self._text, 1)
         self.hide()
 
@@ -100,7 +100,7 @@ class CautionBar(QFrame):
             head, rest = self._words(caution)
             self._text.setText(f"<b>{head}</b> {rest}")
             whole = caution_sentence(key, caution, self._desk.language)
-            self.setToolTip(f"<p>{escape(whole)}</p>")
+            self.setToolTip(tip(whole))
             self.setAccessibleName(f"{head} {rest}")
             self.setAccessibleDescription(whole)
         if came:

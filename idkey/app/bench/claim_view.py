@@ -11,6 +11,7 @@ from idkey.app.bench.offers import Offers
 from idkey.app.parts.answer import read_texts
 from idkey.app.parts.tag import Tag
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.model.case import Claim
 
 FIELDS = ("supplier", "date", "sex", "size")
@@ -60,7 +61,9 @@ class ClaimView(Tag):
             typed = read_texts(small)
             for name, field in self._small.items():
                 _put(field, typed.get(name, getattr(claim, name)))
-                field.setToolTip(f"{field.accessibleName()}: {field.text()}".removesuffix(": "))
+                field.setToolTip(
+                    tip(f"{field.accessibleName()}: {field.text()}".removesuffix(": "))
+                )
 
     def use_offers(self, offers: Offers) -> None:
         """Let `offers` hang from the label."""

@@ -10,6 +10,7 @@ from idkey.app.bench.session import Session
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.flow import FlowRow
+from idkey.app.parts.tips import tip
 from idkey.engine.labels import label_entry
 from idkey.model.label import Label
 from idkey.report.words import covers_words, mixup_warning, rich
@@ -126,7 +127,7 @@ class LabelNote(QFrame):
             entry = label_entry(session.key, match.label)
             if entry is not None:
                 one = self._add(match.text, match.label)
-                one.setToolTip(covers_words(session.key, entry, self._desk.language))
+                one.setToolTip(tip(covers_words(session.key, entry, self._desk.language)))
                 one.clicked.connect(self._on_match_clicked)
 
     def _add(self, text: str, name: str) -> QPushButton:

@@ -1,13 +1,12 @@
 """One lead of a couplet as a card: its statement, its pictures, where it goes."""
 
-from html import escape
-
 from PySide6.QtCore import QPoint, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QStyle
 
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_tick
+from idkey.app.parts.tips import plain_button, tip
 from idkey.model.character import Character, State
 from idkey.model.couplet import Lead
 from idkey.model.key import Key
@@ -36,12 +35,12 @@ class LeadCard(QAbstractButton):
         self.setCheckable(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
-        self.setText(lead.statement)
+        self.setText(plain_button(lead.statement))
         self.setAccessibleName(lead.statement)
         shown = (desk.pictures.credit(key, character, state) for character, state in self._tiles)
         credits_ = [credit for credit in dict.fromkeys(shown) if credit]
         self.setAccessibleDescription(". ".join((self._goal(), *credits_)))
-        self.setToolTip("<br>".join(map(escape, credits_)))
+        self.setToolTip(tip("\n".join(credits_)))
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)

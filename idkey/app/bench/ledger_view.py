@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
-from html import escape
 
 from PySide6.QtCore import QModelIndex, QPoint, Qt, Signal, Slot
 from PySide6.QtGui import QAction
@@ -70,7 +69,7 @@ class LedgerView(QFrame):
             {
                 int(role.DisplayRole): lambda row: row.name,
                 int(role.AccessibleTextRole): lambda row: row.spoken,
-                int(role.ToolTipRole): lambda row: f"<p>{escape(row.spoken)}</p>",
+                int(role.ToolTipRole): lambda row: row.spoken,
             },
             parent=self,
         )

@@ -5,6 +5,7 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 
 
 class OneLine(QWidget):
@@ -28,7 +29,7 @@ class OneLine(QWidget):
         """Show another text, plain."""
         if text != self.text:
             self.text = text
-            self.setToolTip(text)
+            self.setToolTip(tip(text))
             self.setAccessibleName(text)
             self.update()
 

@@ -19,6 +19,7 @@ from idkey.app.bench.plate_groups import PartEntry, PartGroup
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.marks import draw_tick
+from idkey.app.parts.tips import tip
 
 _WRAPPED = int(Qt.TextFlag.TextWordWrap)
 
@@ -49,7 +50,7 @@ class EntryButton(QAbstractButton):
         self.setAccessibleName(entry.name)
         seen = self.tr("Seen: {what}").format(what=entry.line)
         self.setAccessibleDescription(seen if entry.answered else entry.line)
-        self.setToolTip(entry.line)
+        self.setToolTip(tip(entry.line))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:

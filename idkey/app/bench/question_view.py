@@ -16,6 +16,7 @@ from idkey.app.parts.captions import button, caption, headed
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.tile_grid import TileGrid
+from idkey.app.parts.tips import plain_button
 from idkey.app.parts.words import reading_words
 from idkey.model.character import Character
 
@@ -119,6 +120,8 @@ class QuestionView(QFrame):
         self.bar = AnswerBar(self._desk)
         self._pitfalls = caption(rank="small")
         self._why = caption(rank="small")
+        for headed_text in (self._pitfalls, self._why):
+            headed_text.setTextFormat(Qt.TextFormat.RichText)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 10, 20, 10)
         column.setSpacing(6)
@@ -177,7 +180,7 @@ class QuestionView(QFrame):
 
     def _show_character(self, character: Character) -> None:
         self._question.setText(character.question)
-        self._term.setText(character.name)
+        self._term.setText(plain_button(character.name))
         self._term.setToolTip(self.tr("What this means (G)"))
         self._how.setText(character.how)
         self._how.setVisible(bool(character.how))

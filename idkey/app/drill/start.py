@@ -1,6 +1,7 @@
 """Where a drill begins: who practises, with which key, and what is due."""
 
 from datetime import UTC, datetime
+from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
@@ -156,11 +157,11 @@ class StartPage(QScrollArea):
             character = drill.key.character.get(one.name)
             if wrong and one.trials >= FEWEST and character is not None:
                 line = self.tr("{name}: {wrong} of {n} wrong")
-                lines.append(line.format(name=character.name, wrong=wrong, n=one.trials))
+                lines.append(line.format(name=escape(character.name), wrong=wrong, n=one.trials))
         for pair, wrong, total in _weak_pairs(drill):
             names = " / ".join(name_of(drill.key, taxon) for taxon in pair)
             line = self.tr("{name}: {wrong} of {n} wrong")
-            lines.append(line.format(name=f"<i>{names}</i>", wrong=wrong, n=total))
+            lines.append(line.format(name=f"<i>{escape(names)}</i>", wrong=wrong, n=total))
         self.weak.setText("<br>".join(lines[:WEAK]) or self.tr("Nothing stands out so far."))
         points = trend(drill.trials)
         self.trend.show_points([_point(point) for point in points])

@@ -1,5 +1,7 @@
 """Tell the pair apart: the whole animal, where to look first, the close-up, the decision."""
 
+from html import escape
+
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QVBoxLayout
 
@@ -41,7 +43,7 @@ class TellingView(ExerciseView):
     def show_run(self, run: TellPair) -> None:
         """Show an exercise at whatever step it is."""
         self._run = run
-        names = [f"<i>{name_of(run.key, taxon)}</i>" for taxon in run.pair]
+        names = [f"<i>{escape(name_of(run.key, taxon))}</i>" for taxon in run.pair]
         self.pair.setText(self.tr("{one} or {other}?").format(one=names[0], other=names[1]))
         self.show_figures()
         if run.done:

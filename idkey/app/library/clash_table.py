@@ -1,7 +1,6 @@
 """Clashes of two people's edits as a table: what it was, mine, theirs, and whose is taken."""
 
 from collections.abc import Iterable, Mapping
-from html import escape
 from typing import Any
 
 from PySide6.QtCore import (
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import QAbstractItemView, QFrame, QHeaderView, QTableView
 from idkey.app.library.join_state import Joining
 from idkey.app.parts.columns import airy
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.formats.merge import Clash, Side
 from idkey.formats.pieces import Place
 
@@ -75,7 +75,7 @@ class ClashModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{'✓ ' if taken else ''}{_cell(clash, index.column())}"
         if role == Qt.ItemDataRole.ToolTipRole:
-            return escape(_cell(clash, index.column()))
+            return tip(_cell(clash, index.column()))
         if role == Qt.ItemDataRole.BackgroundRole and taken:
             return QBrush(self._theme.colour("accent_soft"))
         if role == Qt.ItemDataRole.FontRole and taken:

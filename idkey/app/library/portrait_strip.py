@@ -5,6 +5,7 @@ from PySide6.QtGui import QPixmap, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.tips import tip
 from idkey.model.key import Key
 
 PICTURES = 3
@@ -65,7 +66,7 @@ class PortraitStrip(QWidget):
             label.setVisible(number < len(pictures))
             label.setPixmap(pixmap or QPixmap())
             label.setAccessibleName(name)
-            label.setToolTip(name)
+            label.setToolTip(tip(name))
 
     def _pictures(self, key: Key) -> list[tuple[QPixmap | None, str]]:
         ratio = self.devicePixelRatioF()

@@ -7,19 +7,21 @@ from PySide6.QtGui import QFontMetrics, QKeySequence, QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QPushButton, QStyle, QStyleOptionButton, QWidget
 
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import plain_button
 
 
 def caption(text: str = "", rank: str = "", *, wraps: bool = True, tone: str = "") -> QLabel:
-    """A text.
+    """A text, plain unless its format is set to another.
 
     Args:
-        text: Plain or rich text.
+        text: The text.
         rank: ``"title"``, ``"question"``, ``"lead"``, ``"strong"``, ``"soft"``, ``"small"``,
             ``"overline"``; empty is body text.
         wraps: Whether it breaks into lines.
         tone: ``"hazard"``, ``"permit"``, ``"doubt"``, ``"accent"``; empty is ink.
     """
     label = QLabel(text)
+    label.setTextFormat(Qt.TextFormat.PlainText)
     label.setWordWrap(wraps)
     if rank:
         label.setProperty("rank", rank)
@@ -35,7 +37,7 @@ def headed(head: str, text: str) -> str:
 
 def button(text: str = "", role: str = "", parent: QWidget | None = None) -> QPushButton:
     """A button; `role` is ``"main"``, ``"quiet"``, ``"link"``, ``"segment"`` or empty."""
-    made = QPushButton(text, parent)
+    made = QPushButton(plain_button(text), parent)
     if role:
         made.setProperty("role", role)
     if role == "link":

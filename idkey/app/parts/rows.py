@@ -13,6 +13,8 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QStyle, QStyleOptionViewItem
 
+from idkey.app.parts.tips import tip
+
 T = TypeVar("T")
 
 Index = QModelIndex | QPersistentModelIndex
@@ -27,7 +29,7 @@ class RowsModel(QAbstractListModel, Generic[T]):
     """Shows a tuple of rows; `replace` is the only way to change it.
 
     Args:
-        roles: What each Qt role shows of one row.
+        roles: What each Qt role shows of one row; tool tips are plain text.
         chooses: Whether a row can be chosen; None lets all be.
         parent: Owner.
     """
@@ -82,7 +84,10 @@ class RowsModel(QAbstractListModel, Generic[T]):
         if role == ROW_ROLE:
             return row
         show = self._roles.get(role)
-        return None if show is None else show(row)
+        shown = None if show is None else show(row)
+        if role == Qt.ItemDataRole.ToolTipRole and isinstance(shown, str):
+            return tip(shown)
+        return shown
 
 
 def placed(option: QStyleOptionViewItem, rect: QRect) -> QRect:

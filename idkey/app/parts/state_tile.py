@@ -1,7 +1,5 @@
 """A state as a tile: a drawing, its words, its number key."""
 
-from html import escape
-
 from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
@@ -16,6 +14,7 @@ from PySide6.QtWidgets import QAbstractButton, QWidget
 
 from idkey.app.parts.marks import draw_cross, draw_magnifier, draw_tick
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import plain_button, tip
 from idkey.model.character import State
 
 LEAST_WIDTH = 112
@@ -52,19 +51,19 @@ class StateTile(QAbstractButton):
         self.lines = LEAST_LINES
         self._number = number
         self._theme = theme
-        self.setText(state.label)
+        self.setText(plain_button(state.label))
         self.setCheckable(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAttribute(Qt.WidgetAttribute.WA_Hover)
         self.setAccessibleName(state.label)
         self.setAccessibleDescription(state.detail)
-        self.setToolTip(state.detail)
+        self.setToolTip(tip(state.detail))
 
     def show_credit(self, credit: str) -> None:
         """Say with the tile who made its picture; empty says nothing."""
         lines = [line for line in (self.state.detail, credit) if line]
         self.setAccessibleDescription(". ".join(lines))
-        self.setToolTip("<br>".join(map(escape, lines)) if credit else self.state.detail)
+        self.setToolTip(tip("\n".join(lines)))
 
     def picture_room(self) -> QSize:
         """Where the drawing goes: its largest size."""

@@ -6,6 +6,8 @@ from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from idkey.app.parts.tips import tip
+
 T = TypeVar("T")
 
 Index = QModelIndex | QPersistentModelIndex
@@ -28,7 +30,7 @@ class TableModel(QAbstractTableModel, Generic[T]):
     """Shows a tuple of rows in columns; `replace` is the only way to change it.
 
     Args:
-        roles: What each Qt role shows of a cell.
+        roles: What each Qt role shows of a cell; tool tips are plain text.
         parent: Owner.
     """
 
@@ -62,7 +64,10 @@ class TableModel(QAbstractTableModel, Generic[T]):
         if role == CELL_ROLE:
             return cell
         show = self._roles.get(role)
-        return None if show is None else show(cell)
+        shown = None if show is None else show(cell)
+        if role == Qt.ItemDataRole.ToolTipRole and isinstance(shown, str):
+            return tip(shown)
+        return shown
 
     def headerData(
         self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole

@@ -10,6 +10,7 @@ from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.formats.plain import number
 from idkey.model.character import Character, State
 from idkey.model.key import Key
@@ -106,7 +107,7 @@ class StateTicks(QWidget):
 
     def _tick(self, state: State, theme: Theme) -> QCheckBox:
         tick = QCheckBox(state.label.replace("&", "&&"))
-        tick.setToolTip(f"{state.label}\n{state.id}")
+        tick.setToolTip(tip(f"{state.label}\n{state.id}"))
         tick.setMinimumWidth(1)
         tick.clicked.connect(self._on_clicked)
         self._ticks[state.id] = tick

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from idkey.app.parts.marks import draw_doubt, draw_hazard
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.couplet_facts import LeadFact
 
 ROW = 24.0
@@ -155,7 +156,7 @@ class EndItem(QGraphicsItem):
         super().__init__()
         self.ending = ending
         self._theme = theme
-        self.setToolTip("\n".join(ending.names))
+        self.setToolTip(tip("\n".join(ending.names)))
 
     def boundingRect(self) -> QRectF:
         """All of it, with its edge."""

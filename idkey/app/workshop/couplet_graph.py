@@ -5,6 +5,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QWheelEvent
 from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.couplet_cards import (
     CARD,
     GAP,
@@ -218,7 +219,7 @@ class CoupletGraph(QGraphicsView):
             )
             spot = spots[couplet(one.id)]
             card.setPos(spot.column * px(CARD + GAP), spot.top * px(ROW))
-            card.setToolTip("\n".join(f"{mark}  {words}" for mark, words in card.card.leads))
+            card.setToolTip(tip("\n".join(f"{mark}  {words}" for mark, words in card.card.leads)))
             self.cards[one.id] = card
             self.sheet.addItem(card)
         for one in key.couplets:

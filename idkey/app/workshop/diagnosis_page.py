@@ -68,7 +68,7 @@ class DiagnosisPage(QWidget):
         self.rows: RowsModel[TaxonRow] = RowsModel(
             {
                 int(Qt.ItemDataRole.DisplayRole): lambda row: row.name,
-                int(Qt.ItemDataRole.ToolTipRole): lambda row: escape(row.name),
+                int(Qt.ItemDataRole.ToolTipRole): lambda row: row.name,
             },
             parent=self,
         )

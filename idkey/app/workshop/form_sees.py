@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_field import Field
@@ -66,7 +67,7 @@ class AskedRow(QFrame):
         head.setTextFormat(Qt.TextFormat.PlainText)
         drop = button("✕", "quiet")
         drop.setAccessibleName(self.tr("Ask nothing of {name}").format(name=title))
-        drop.setToolTip(drop.accessibleName())
+        drop.setToolTip(tip(drop.accessibleName()))
         drop.clicked.connect(self.dropped)
         top = QHBoxLayout()
         top.addWidget(head, 1)

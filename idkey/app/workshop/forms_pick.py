@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QCompleter, QPushButton
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.forms_field import Field, Options
 
 LONGEST = 44
@@ -36,9 +37,9 @@ class Chip(QPushButton):
         super().__init__(f"{shown.replace('&', '&&')}  ✕")
         self.value = value
         self.setAccessibleName(words)
-        tip = self.tr("{name}: press to remove it; Alt and an arrow key move it.")
-        self.setAccessibleDescription(tip.format(name=name))
-        self.setToolTip(words)
+        deeds = self.tr("{name}: press to remove it; Alt and an arrow key move it.")
+        self.setAccessibleDescription(deeds.format(name=name))
+        self.setToolTip(tip(words))
         self.clicked.connect(self.dropped)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -157,7 +158,7 @@ class PickField(Field):
             known = words.get(value)
             text = f"⚠ {value}" if known is None else str(value) if self._terse else known
             chip = Chip(text, value, self.name)
-            chip.setToolTip(known or text)
+            chip.setToolTip(tip(known or text))
             chip.dropped.connect(self._on_chip_dropped)
             chip.shifted.connect(self._on_chip_shifted)
             self.row.add(chip)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QWidget
 from idkey.app.bench.one_line import OneLine
 from idkey.app.parts.captions import KeyButton, button, caption, key_text
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.editing import Editing
 
 _SHORTEST, _LONGEST = 12, 34
@@ -51,7 +52,7 @@ class Head(QWidget):
     def show_editing(self, editing: Editing) -> None:
         """Show which key it is and what can be done."""
         self.title.show_text(editing.key.title)
-        self.title.setToolTip(f"{editing.key.title}\n{editing.folder}")
+        self.title.setToolTip(tip(f"{editing.key.title}\n{editing.folder}"))
         unsaved = self.tr("not saved yet") if editing.dirty else self.tr("saved")
         version = self.tr("version {version}").format(version=editing.key.version)
         self.version.setText(f"{version} · {'● ' if editing.dirty else ''}{unsaved}")

@@ -5,6 +5,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from idkey.app.parts.tips import tip
 from idkey.app.workshop.matrix_edit import Block, Cell
 from idkey.app.workshop.matrix_face import Face, cell_story, face
 from idkey.model.character import Character
@@ -122,7 +123,8 @@ class MatrixModel(QAbstractTableModel):
             return self.face(index.row(), index.column()).text or "?"
         taxon, character = self.taxa[index.row()], self.characters[index.column()]
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleDescriptionRole):
-            return cell_story(self.key, self.scores((taxon.id, character.id)), self._language)
+            story = cell_story(self.key, self.scores((taxon.id, character.id)), self._language)
+            return tip(story) if role == Qt.ItemDataRole.ToolTipRole else story
         if role == Qt.ItemDataRole.AccessibleTextRole:
             said = self.face(index.row(), index.column()).text or "?"
             return f"{taxon.name}, {character.name}: {said}"
@@ -141,7 +143,7 @@ class MatrixModel(QAbstractTableModel):
             return one.name
         if role == Qt.ItemDataRole.ToolTipRole:
             unit = f", {one.unit}" if isinstance(one, Character) and one.unit else ""
-            return f"{one.name}{unit}\n{one.id}"
+            return tip(f"{one.name}{unit}\n{one.id}")
         return None
 
     def _tell(self) -> None:

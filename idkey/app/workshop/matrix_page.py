@@ -154,7 +154,7 @@ class MatrixPage(QWidget):
         if editing is None or cell[0] not in editing.key.taxon:
             self.story.setText("")
             return
-        story = self.model.data(self.grid.currentIndex(), Qt.ItemDataRole.ToolTipRole)
+        story = self.model.data(self.grid.currentIndex(), Qt.ItemDataRole.AccessibleDescriptionRole)
         taxon, character = editing.key.taxon[cell[0]], editing.key.character[cell[1]]
         self.story.setText(f"{taxon.name} · {character.name}: {story}")
         if not self._side.isHidden():

@@ -9,6 +9,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.scrolling import scrolled
+from idkey.app.parts.tips import plain_button
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.rate_bar import RateBar
@@ -133,7 +134,7 @@ class ObservedPage(QWidget):
     def _show_row(self, row: int, one: ObservedError) -> None:
         assert self._key is not None
         name = character_name(self._key, one.character)
-        tick = QCheckBox(name)
+        tick = QCheckBox(plain_button(name))
         tick.setEnabled(self._offers(one))
         if not self._offers(one):
             tick.setToolTip(

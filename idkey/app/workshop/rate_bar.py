@@ -5,6 +5,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.tips import tip
 from idkey.drill.observed import ObservedError
 from idkey.report.language import Language
 
@@ -34,7 +35,7 @@ class RateBar(QWidget):
             now=language.share(found.now),
         )
         self.setAccessibleName(said)
-        self.setToolTip(said)
+        self.setToolTip(tip(said))
 
     def sizeHint(self) -> QSize:
         """One line high."""

@@ -113,15 +113,19 @@ class WorkshopState(QObject):
 
     @Slot(object)
     def _take(self, taken: TakenUp) -> None:
-        self.drafts.put_here(taken.editing.folder)
         self._show(taken.editing)
         if taken.damaged is not None:
             self.failed.emit(taken.damaged)
 
     def resume(self) -> None:
-        """Take up the key that was on the table last, if nothing is there yet."""
+        """Take up the key that was on the table last, if nothing is there yet.
+
+        It counts as on the table again once it was checked or changed: one that brings the program
+        down is not taken up by itself a second time.
+        """
         folder = self.drafts.here
         if self.editing is None and folder is not None and folder.is_dir():
+            self.drafts.put_here(None)
             self.open_soon(folder) if large(folder) else self.open(folder)
 
     @Slot()
@@ -156,6 +160,7 @@ class WorkshopState(QObject):
         """
         if self.editing is not None and not same_content(key, self.editing.key):
             self._show(self.editing.changed(key, words))
+            self._remember(self.editing)
 
     @Slot()
     def undo(self) -> None:
@@ -210,6 +215,10 @@ class WorkshopState(QObject):
         """Ask the page that can show it to go to a place of the key."""
         self.asked.emit(place)
 
+    def _remember(self, editing: Editing) -> None:
+        if self.drafts.here != editing.folder:
+            self.drafts.put_here(editing.folder)
+
     def _step(self, move: Callable[[Editing], Editing]) -> None:
         if self.editing is not None and (moved := move(self.editing)) is not self.editing:
             self._show(moved)
@@ -262,6 +271,7 @@ class WorkshopState(QObject):
         editing = self.editing
         if editing is None or editing.key is not found.key:
             return  # a newer key is being looked at
+        self._remember(editing)
         self.editing = replace(
             editing, problems=found.problems, remarks=found.remarks, checking=False
         )
