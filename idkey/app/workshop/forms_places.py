@@ -8,7 +8,7 @@ from idkey.formats.problem import Problem
 
 _WEAK = {
     EntryKind.CHARACTER: (Weakness.IDLE_CHARACTER, Weakness.IDLE_STATE),
-    EntryKind.TAXON: (Weakness.INSEPARABLE, Weakness.FRAGILE),
+    EntryKind.TAXON: (),
     EntryKind.LABEL: (Weakness.LABEL_WITHOUT_CHARACTERS,),
     EntryKind.SOURCE: (Weakness.UNUSED_SOURCE,),
     EntryKind.CHECK: (Weakness.FAILED_CHECK,),

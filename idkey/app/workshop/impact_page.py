@@ -53,6 +53,7 @@ class ImpactPage(QWidget):
         self.running = caption(rank="small")
         self.changes = _browser(self.tr("What changed"), desk)
         self.effects = _browser(self.tr("What the changes do"), desk)
+        self._panes = QWidget()
         self._told = self._cases_told = ""
         self._lay_out()
         self.version.clicked.connect(self._on_version_clicked)
@@ -75,7 +76,8 @@ class ImpactPage(QWidget):
 
     def focus_first(self) -> None:
         """Put the focus on what changed."""
-        self.changes.setFocus(Qt.FocusReason.OtherFocusReason)
+        if self._panes.isVisible():
+            self.changes.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Look at once when one comes here."""
@@ -109,19 +111,20 @@ class ImpactPage(QWidget):
         def cases(tick: Tick) -> Reruns:  # on a pool thread
             return reruns(store, old, new, tick)
 
-        self._say(self.tr("Looking …"))
+        self._say(self.tr("Looking …"), asked=True)
         self._effects.ask(effects)
         if store is not None:
             self.running.setText(self.tr("Judging the recorded cases again …"))
             self.stop.show()
             self._cases.ask(cases)
 
-    def _say(self, text: str) -> None:
+    def _say(self, text: str, *, asked: bool = False) -> None:
         self.said.setText(text)
         self.changes.setHtml("")
         self._told = self._cases_told = ""
         self._show()
         self.stop.hide()
+        self._panes.setVisible(asked)
 
     @Slot(object)
     def _on_effects(self, found: Impact) -> None:
@@ -175,7 +178,8 @@ class ImpactPage(QWidget):
         foot = QHBoxLayout()
         foot.addWidget(self.running, 1)
         foot.addWidget(self.stop)
-        body = QHBoxLayout()
+        body = QHBoxLayout(self._panes)
+        body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(14)
         for part, wide in ((self.changes, 2), (self.effects, 3)):
             body.addWidget(_card(part), wide)
@@ -183,8 +187,9 @@ class ImpactPage(QWidget):
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(10)
         column.addLayout(head)
-        column.addLayout(body, 1)
+        column.addWidget(self._panes, 1000)
         column.addLayout(foot)
+        column.addStretch(1)
 
 
 def reruns(store: Store | None, old: Key, new: Key, tick: Tick) -> Reruns:  # on a pool thread

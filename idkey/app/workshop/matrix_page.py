@@ -19,10 +19,10 @@ from idkey.app.workshop.matrix_edit import Cell, Edit
 from idkey.app.workshop.matrix_grid import Deed, MatrixGrid
 from idkey.app.workshop.matrix_legend import MatrixLegend
 from idkey.app.workshop.matrix_model import MatrixModel
+from idkey.app.workshop.matrix_places import pair_cell, place_cell, place_pair
 from idkey.app.workshop.matrix_search import (
     Sought,
     by_region,
-    cell_of,
     next_match,
     sought_cells,
     wrong_cells,
@@ -31,7 +31,7 @@ from idkey.app.workshop.matrix_tools import MatrixTools
 from idkey.app.workshop.matrix_work import MatrixWork
 from idkey.app.workshop.quick_entry import QuickEntry
 from idkey.app.workshop.state import WorkshopState
-from idkey.engine.audit import Remark, Weakness
+from idkey.engine.audit import Remark
 from idkey.formats.problem import Problem
 from idkey.model.key import Key
 
@@ -77,14 +77,18 @@ class MatrixPage(QWidget):
         self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def show_place(self, place: object) -> None:
-        """Go to the cell a mistake or a remark is about."""
+        """Go to the cell, or to the pair of taxa, that a mistake or a remark is about."""
+        editing, pair = self._state.editing, place_pair(place)
         cell = place_cell(place)
+        if pair is not None and isinstance(place, Remark) and editing is not None:
+            cell = pair_cell(place, editing.key)
         if cell is None:
             return
         if not self.model.place(cell).isValid():
             self.tools.which.choose(Sought.ALL)
             self._show_sought()
         self.grid.go_to(cell)
+        self.grid.choose_taxa(pair or ())
         self.focus_first()
 
     @Slot(object)
@@ -273,20 +277,6 @@ class MatrixPage(QWidget):
             return
         self.grid.go_to(cell)
         self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
-
-
-def place_cell(place: object) -> Cell | None:
-    """The cell that a mistake or a remark is about; None when it is about something else."""
-    if isinstance(place, Problem):
-        return cell_of(place)
-    if isinstance(place, Remark) and place.weakness is Weakness.UNSOURCED:
-        return place.about[0], place.about[1]
-    return None
-
-
-def shows_cell(place: object) -> bool:
-    """Whether a place is in the matrix."""
-    return place_cell(place) is not None
 
 
 def _side(editor: QWidget) -> QScrollArea:

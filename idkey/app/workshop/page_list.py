@@ -30,14 +30,25 @@ WIDTH = 168
 MOST_WIDTH = 250
 """Widths in pixels at 100 %, and whatever the text size."""
 
+APART = 13
+"""Height in pixels at 100 % of the gap between kinds of work."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PageRow:
-    """One page: its stable name, its title, and how many mistakes it can show."""
+    """One page.
+
+    Attributes:
+        id: Its stable name.
+        title: What it is called.
+        mistakes: How many mistakes it can show.
+        begins: Whether another kind of work begins with it.
+    """
 
     id: str
     title: str
     mistakes: int = 0
+    begins: bool = False
 
 
 class _Delegate(QStyledItemDelegate):
@@ -48,18 +59,25 @@ class _Delegate(QStyledItemDelegate):
         self._theme = theme
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        """One line."""
-        return QSize(min(self._theme.px(WIDTH), MOST_WIDTH) - 8, self._theme.px(34))
+        """One line, and a rule above it where another kind of work begins."""
+        above = self._theme.px(APART) if index.data(ROW_ROLE).begins else 0
+        return QSize(min(self._theme.px(WIDTH), MOST_WIDTH) - 8, self._theme.px(34) + above)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw the row."""
         row: PageRow = index.data(ROW_ROLE)
         px, colour = self._theme.px, self._theme.colour
-        rect = QRect(option.rect).adjusted(2, 2, -2, -2)
+        whole = QRect(option.rect)
+        above = px(APART) if row.begins else 0
+        rect = whole.adjusted(2, 2 + above, -2, -2)
         here = bool(option.state & QStyle.StateFlag.State_Selected)
         focus = option.widget is not None and option.widget.hasFocus()
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if above:
+            painter.setPen(colour("line"))
+            middle = whole.top() + above // 2
+            painter.drawLine(whole.left() + px(10), middle, whole.right() - px(8), middle)
         if here:
             painter.setPen(colour("accent") if focus else Qt.PenStyle.NoPen)
             painter.setBrush(colour("accent_soft"))

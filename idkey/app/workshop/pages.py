@@ -18,7 +18,8 @@ from idkey.app.workshop.forms_places import shows_key, shows_place
 from idkey.app.workshop.impact_page import ImpactPage
 from idkey.app.workshop.key_form import KeyPage
 from idkey.app.workshop.label_form import LabelPage
-from idkey.app.workshop.matrix_page import MatrixPage, shows_cell
+from idkey.app.workshop.matrix_page import MatrixPage
+from idkey.app.workshop.matrix_places import shows_cell
 from idkey.app.workshop.observed_page import ObservedPage
 from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.source_form import SourcePage
@@ -40,12 +41,14 @@ class WorkshopPage:
         title: What it is called.
         made: Builds it; it listens to `state.changed` itself, and draws `state.editing` at once.
         shows: Whether it can show a place that was asked for (a `Problem` or a `Remark`).
+        begins: Whether another kind of work begins with it: writing, checking, handing on.
     """
 
     id: str
     title: str
     made: Made
     shows: Callable[[object], bool] = lambda _: False
+    begins: bool = False
 
 
 def workshop_pages() -> tuple[WorkshopPage, ...]:
@@ -58,14 +61,24 @@ def workshop_pages() -> tuple[WorkshopPage, ...]:
             shows=shows_cell,
         ),
         *_form_pages(),
-        WorkshopPage(id="audit", title=translate("workshop", "What to mend"), made=AuditPage),
-        WorkshopPage(id="build", title=translate("workshop", "Build couplets"), made=BuildPage),
-        WorkshopPage(id="diagnosis", title=translate("workshop", "Diagnoses"), made=DiagnosisPage),
-        WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
+        *_checking_pages(),
         WorkshopPage(
-            id="observed", title=translate("workshop", "Misread in drill"), made=ObservedPage
+            id="diagnosis",
+            title=translate("workshop", "Diagnoses"),
+            made=DiagnosisPage,
+            begins=True,
         ),
+        WorkshopPage(id="print", title=translate("workshop", "Print"), made=PrintPage),
+    )
+
+
+def _checking_pages() -> tuple[WorkshopPage, ...]:
+    mend = translate("workshop", "What to mend")
+    drill = translate("workshop", "Misread in drill")
+    return (
+        WorkshopPage(id="audit", title=mend, made=AuditPage, begins=True),
         WorkshopPage(id="impact", title=translate("workshop", "What changes"), made=ImpactPage),
+        WorkshopPage(id="observed", title=drill, made=ObservedPage),
     )
 
 
@@ -85,4 +98,6 @@ def _form_pages() -> tuple[WorkshopPage, ...]:
     ]
     title = translate("workshop", "Key itself")
     itself = WorkshopPage(id="key", title=title, made=KeyPage, shows=shows_key)
-    return (*pages[:4], itself, *pages[4:])
+    built = translate("workshop", "Build couplets")
+    build = WorkshopPage(id="build", title=built, made=BuildPage)
+    return (*pages[:4], build, itself, *pages[4:])

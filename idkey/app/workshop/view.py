@@ -139,7 +139,7 @@ class WorkshopView(QWidget):
 
     def _row(self, page: WorkshopPage) -> PageRow:
         mistakes = sum(page.shows(problem) for problem in self._counted)
-        return PageRow(id=page.id, title=page.title, mistakes=mistakes)
+        return PageRow(id=page.id, title=page.title, mistakes=mistakes, begins=page.begins)
 
     def _show_start(self) -> None:
         unsaved = frozenset(self._state.drafts.folders())

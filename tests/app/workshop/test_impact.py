@@ -92,3 +92,14 @@ def test_the_version_the_changes_ask_for_is_set_by_one_click(qtbot, table: Table
 
     assert table.editing.key.version == f"{major}.{minor + 1}.0"
     assert not page.version.isVisible()
+
+
+def test_without_changes_one_line_says_so_and_no_empty_pane_stands_below(
+    page: ImpactPage, table: Table
+):
+    assert page.said.text() == "Nothing has changed since the key was saved."
+    assert not page.changes.isVisible()
+
+    table.state.change(all_reddish(table.editing.key), "Colour of the sting")
+    table.checked()
+    assert page.changes.isVisible()

@@ -1,5 +1,6 @@
 """The matrix as a grid: typed into, copied, filled, searched, by keyboard."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -14,7 +15,7 @@ from idkey.app.workshop.matrix_page import MatrixPage
 from idkey.app.workshop.matrix_search import Sought
 from idkey.app.workshop.mistakes_dialog import MistakesDialog
 from idkey.app.workshop.state import WorkshopState
-from idkey.engine.audit import Weakness
+from idkey.engine.audit import Remark, Weakness
 from idkey.formats.folder import read_key
 from idkey.model.score import Inapplicable, Shows
 from idkey.model.source import Basis
@@ -257,3 +258,17 @@ def test_a_score_without_a_source_leads_to_its_cell(
     page.show_place(remark)
 
     assert page.grid.cell == cell
+
+
+def test_taxa_that_are_too_much_alike_are_shown_as_a_pair_where_something_can_be_told(
+    page: MatrixPage, workshop: WorkshopState
+):
+    first, second = page.model.taxa[1].id, page.model.taxa[4].id
+    place = Remark(weakness=Weakness.INSEPARABLE, about=(first, second))
+    page.show_place(place)
+
+    assert {page.model.taxa[i.row()].id for i in page.grid.selectedIndexes()} == {first, second}
+    assert page.grid.cell[0] in {first, second}
+    character = page.model.characters[3].id
+    page.show_place(replace(place, weakness=Weakness.FRAGILE, detail=(character,)))
+    assert page.grid.cell == (first, character)
