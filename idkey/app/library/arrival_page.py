@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidg
 from idkey.app.library.change_list import ChangeList
 from idkey.app.library.coverage_bar import CoverageView
 from idkey.app.library.key_html import numbers_html
-from idkey.app.library.sentences import worded
 from idkey.app.library.text_page import TextPage
 from idkey.app.library.welcome import Welcome
 from idkey.app.library.words import form_words, key_size_words, step_words
@@ -17,6 +16,7 @@ from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.prose import bullets, head, paragraph, toned
 from idkey.app.parts.scrolling import scrolled
+from idkey.app.parts.worded import worded
 from idkey.formats.compare import next_version, step
 from idkey.report.rerun_words import altered_words
 from idkey.store.reruns import Alteration

@@ -5,11 +5,11 @@ from dataclasses import replace
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPlainTextEdit, QSizePolicy, QVBoxLayout
 
-from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_words import kind_words, role_words
 from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.worded import worded
 from idkey.formats.sheet_guess import Column, Role, parted_heading
 from idkey.model.character import Kind
 

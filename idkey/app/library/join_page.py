@@ -10,6 +10,7 @@ from idkey.app.library.join_state import Joining, JoinState
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.worded import worded
 from idkey.formats.merge import Side
 
 MOST = 4
@@ -139,7 +140,7 @@ class JoinPage(QWidget):
         errors = joining.errors
         if not errors:
             return ""
-        lines = [f"{problem.problem} {problem.remedy}" for problem in errors[:MOST]]
+        lines = [f"{worded(problem.problem)} {worded(problem.remedy)}" for problem in errors[:MOST]]
         if len(errors) > MOST:
             lines.append(self.tr("… and {n} more").format(n=len(errors) - MOST))
         head = self.tr("The joined key cannot be used like that; decide otherwise:")

@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 
 from idkey.app.library.account import Account, Counts
 from idkey.app.parts.prose import bullets, head, paragraph, toned
+from idkey.app.parts.worded import worded
 from idkey.formats.problem import Problem, Severity
 from idkey.model.key import Key
 
@@ -111,7 +112,7 @@ def _broken(one: Account) -> str:
 
 
 def _mistakes(one: Account) -> str:
-    said = one.entry.problem or translate(
+    said = worded(one.entry.problem) or translate(
         "library", "It cannot be used as it stands. Mend what is named here, then look again."
     )
     errors = [p for p in one.problems if p.severity is Severity.ERROR]
@@ -129,7 +130,7 @@ def _warnings(problems: tuple[Problem, ...]) -> str:
 def _told(problems: list[Problem]) -> str:
     lines = [
         f"<b>{escape(problem.file.name)}:{problem.line}</b> "
-        f"{escape(problem.problem)} {escape(problem.remedy)}"
+        f"{escape(worded(problem.problem))} {escape(worded(problem.remedy))}"
         for problem in problems[:MOST]
     ]
     if len(problems) > MOST:

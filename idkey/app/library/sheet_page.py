@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
 
 from idkey.app.library.change_list import TIGHT
 from idkey.app.library.column_panel import ColumnPanel
-from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_table import MARK, SheetModel, SheetTable
 from idkey.app.library.words import key_size_words
@@ -26,6 +25,7 @@ from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.scrolling import scrolled
+from idkey.app.parts.worded import worded
 from idkey.formats.new_key import id_for
 from idkey.formats.problem import Problem
 
@@ -64,7 +64,7 @@ class SheetPage(QWidget):
         self.panel = ColumnPanel(desk.theme)
         role = int(Qt.ItemDataRole.DisplayRole)
         self.problems: RowsModel[Problem] = RowsModel(
-            {role: lambda one: f"{MARK}{one.problem} {one.remedy}"}, parent=self
+            {role: lambda one: f"{MARK}{worded(one.problem)} {worded(one.remedy)}"}, parent=self
         )
         self.list = QListView()
         self.said = caption()

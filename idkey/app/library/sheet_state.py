@@ -6,6 +6,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Jobs, Tick
+from idkey.app.parts.worded import worded
 from idkey.app.records.latest import Latest
 from idkey.errors import IdKeyError
 from idkey.formats.arrival import Grid
@@ -153,5 +154,5 @@ def worked_out(session: SheetSession, tick: Tick) -> SheetSession:
     except KeyProblems as err:
         problems = err.problems
     except IdKeyError as err:
-        trouble = f"{err.problem} {err.remedy}".strip()
+        trouble = f"{worded(err.problem)} {worded(err.remedy)}".strip()
     return replace(session, problems=problems, trouble=trouble, result=result, checking=False)

@@ -13,11 +13,11 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QBrush, QKeyEvent
 from PySide6.QtWidgets import QTableView
 
-from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetSession, SheetState
 from idkey.app.library.sheet_words import column_words
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tips import tip
+from idkey.app.parts.worded import worded
 from idkey.formats.problem import Problem
 from idkey.formats.sheet import DATE
 from idkey.formats.sheet_guess import Column, Role
@@ -95,7 +95,7 @@ class SheetModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return f"{MARK}{text}" if wrong else text
         if role == Qt.ItemDataRole.ToolTipRole and wrong:
-            return tip(f"{wrong.problem} {wrong.remedy}")
+            return tip(f"{worded(wrong.problem)} {worded(wrong.remedy)}")
         if role == Qt.ItemDataRole.BackgroundRole and wrong:
             return QBrush(self._theme.colour("doubt_soft"))
         if role == Qt.ItemDataRole.ForegroundRole and self._skipped(index.column()):

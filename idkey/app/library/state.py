@@ -10,11 +10,11 @@ from PySide6.QtCore import QObject, Signal, Slot
 from idkey.app.library.account import Account, Accounts
 from idkey.app.library.join_state import JoinState
 from idkey.app.library.part import Part
-from idkey.app.library.sentences import worded
 from idkey.app.library.sheet_state import SheetState
 from idkey.app.library.welcome import Welcome, matrix_arrival, welcomed
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.parts.worded import worded
 from idkey.app.records.latest import Latest
 from idkey.errors import IdKeyError
 from idkey.formats.arrival import Arrival, Form, Grid, arrival_of, key_files, read_arrival

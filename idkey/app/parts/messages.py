@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
+from idkey.app.parts.worded import worded
 from idkey.errors import IdKeyError
 
 log = logging.getLogger(__name__)
@@ -24,7 +25,7 @@ class Message:
 def message_for(error: BaseException) -> Message:
     """The message for `error`; an unexpected one is logged whole under a short code."""
     if isinstance(error, IdKeyError):
-        return Message(error.problem, error.remedy)
+        return Message(worded(error.problem), worded(error.remedy))
     code = os.urandom(3).hex().upper()
     log.error("unexpected error %s", code, exc_info=error)
     return Message(

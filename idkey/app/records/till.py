@@ -22,6 +22,7 @@ from idkey.app.parts.prose import bullets, paragraph
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tick import tick
+from idkey.app.parts.worded import worded
 from idkey.app.records.columns_dialog import ColumnsDialog
 from idkey.app.records.latest import Latest
 from idkey.app.records.sales import Sales, Table
@@ -176,7 +177,9 @@ class TillPage(QWidget):
 
     def _attached(self, one: Attached) -> str:
         if one.file is None:
-            return self.tr("Sale {sale}: {problem}").format(sale=one.sale, problem=one.problem)
+            return self.tr("Sale {sale}: {problem}").format(
+                sale=one.sale, problem=worded(one.problem)
+            )
         return self.tr("Sale {sale}: {file}").format(sale=one.sale, file=one.file.name)
 
     @Slot(object)
@@ -233,7 +236,7 @@ class TillPage(QWidget):
             )
             for one in done.unmatched
         ]
-        html = paragraph(escape(said)) + bullets(map(escape, (*lines, *done.problems)))
+        html = paragraph(escape(said)) + bullets(map(escape, (*lines, *map(worded, done.problems))))
         self.taken.setHtml(f"<body>{html}</body>")
 
     @Slot(object)

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication
 
+from idkey.app.parts.worded import worded
 from idkey.app.workshop.editing import Editing
 from idkey.engine.audit import Remark, Weakness
 from idkey.formats.problem import Problem, Severity
@@ -106,9 +107,9 @@ def _mistake(problem: Problem, folder: Path) -> AuditRow:
     return AuditRow(
         weight=weight,
         sort=weight,
-        what=problem.problem,
+        what=worded(problem.problem),
         place=_place(problem, folder),
-        mend=problem.remedy,
+        mend=worded(problem.remedy),
         about=problem,
     )
 

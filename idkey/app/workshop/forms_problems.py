@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 
+from idkey.app.parts.worded import worded
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.forms_entries import EntryKind, entries
 from idkey.formats.problem import Problem
@@ -35,7 +36,7 @@ def head_problems(editing: Editing) -> Mapping[str, tuple[str, ...]]:
 
 def words_of(problem: Problem) -> str:
     """What is wrong and how to mend it."""
-    return f"{problem.problem} {problem.remedy}".strip()
+    return f"{worded(problem.problem)} {worded(problem.remedy)}".strip()
 
 
 def place_of(key: Key, problem: Problem) -> tuple[EntryKind, str, str] | None:

@@ -7,6 +7,7 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.worded import worded
 from idkey.app.workshop.matrix_edit import CellMistake
 from idkey.model.key import Key
 
@@ -61,7 +62,7 @@ class MistakesDialog(QDialog):
         self.list.activated.connect(self._on_list_activated)
 
     def _line(self, mistake: CellMistake) -> str:
-        said = f"{mistake.problem} {mistake.remedy}"
+        said = f"{worded(mistake.problem)} {worded(mistake.remedy)}"
         taxon, character = mistake.cell
         if taxon not in self._key.taxon or character not in self._key.character:
             return f"“{mistake.text[:40]}”: {said}"

@@ -5,6 +5,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.worded import worded
 from idkey.app.workshop.matrix_edit import Cell, Edit, completed, typed
 from idkey.model.key import Key
 
@@ -92,7 +93,8 @@ class QuickEntry(QLineEdit):
             return
         edit = typed(self._key, self.cell, self.text())
         if edit.mistakes:
-            self._say(f"{edit.mistakes[0].problem} {edit.mistakes[0].remedy}")
+            first = edit.mistakes[0]
+            self._say(f"{worded(first.problem)} {worded(first.remedy)}")
             return
         self._close()
         self.entered.emit(edit, step)
