@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent, QObject
 
 from idkey import places
 from idkey.app.parts.theme import Theme
@@ -28,3 +29,10 @@ def workshop(tmp_path: Path, shelf: Shelf, theme: Theme) -> Iterator[WorkshopSta
     made = WorkshopState(tmp_path / "drafts", shelf=shelf)
     yield made
     made.close()
+    delete(made)
+
+
+def delete(one: QObject) -> None:
+    """Delete it now, with all it owns, and not whenever the garbage collector comes by."""
+    one.deleteLater()
+    QCoreApplication.sendPostedEvents(one, int(QEvent.Type.DeferredDelete.value))

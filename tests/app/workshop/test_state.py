@@ -17,6 +17,7 @@ from idkey.errors import IdKeyError
 from idkey.formats.folder import read_key, write_key
 from idkey.model.key import Key
 from idkey.model.score import Shows
+from tests.app.workshop.conftest import delete
 
 
 def settle(workshop: WorkshopState, qtbot: QtBot) -> None:
@@ -141,6 +142,7 @@ def test_work_with_a_mistake_in_it_comes_back_with_its_way_back(
     again.undo()
     assert not again.editing.dirty
     again.close()
+    delete(again)
 
 
 def test_saving_and_throwing_away_forget_the_unsaved_work(

@@ -23,6 +23,7 @@ from idkey.app.workshop.trouble_dialog import TroubleDialog, WayOut
 from idkey.app.workshop.view import WorkshopView
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.formats.folder import read_key, write_key
+from tests.app.workshop.conftest import delete
 from tests.bench.matrix_grid import made_up
 
 KEY, CTRL = Qt.Key, Qt.KeyboardModifier.ControlModifier
@@ -34,6 +35,7 @@ def bench(tmp_path: Path, keeper: Keeper) -> Iterator[BenchState]:
     made = BenchState(KeyLibrary(places.keys_folder(), SAMPLE_KEY, own=tmp_path / "keys"), keeper)
     yield made
     made.close()
+    delete(made)
 
 
 @pytest.fixture
