@@ -194,7 +194,7 @@ def _json(value: Any) -> str:
 def _put(file: Path, text: str) -> None:
     new = file.with_suffix(".new")
     try:
-        file.parent.mkdir(parents=True, exist_ok=True)
+        file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         with new.open("w", encoding="utf-8", newline="\n") as stream:
             stream.write(text)
             stream.flush()

@@ -62,7 +62,7 @@ def put_in(
             f"A key named '{key.id}' is here already.", "Replace it, or give the new one a name."
         )
     try:
-        own.mkdir(parents=True, exist_ok=True)
+        own.mkdir(mode=0o700, parents=True, exist_ok=True)
         with tempfile.TemporaryDirectory(dir=own, prefix=".new-") as place:
             new = Path(place) / key.id
             for name, raw in (files or {}).items():
@@ -100,7 +100,7 @@ def set_aside(folder: Path, removed: Path) -> Path:
     Raises:
         OSError: It cannot be moved.
     """
-    removed.mkdir(parents=True, exist_ok=True)
+    removed.mkdir(mode=0o700, parents=True, exist_ok=True)
     target = removed / free_name(folder.name, [one.name for one in removed.iterdir()])
     shutil.move(folder, target)
     return target

@@ -20,6 +20,7 @@ from idkey.formats.whole import whole
 from idkey.formats.write import as_written
 from idkey.model.key import Key
 from idkey.model.score import Score
+from idkey.places import keep_private
 
 LAYOUT = "1"
 """Version of what is remembered; another version is read anew."""
@@ -53,10 +54,7 @@ class KeyMemory:
     def keep(self, key: Key) -> None:
         """Remember the key; a disk that is full is no reason to fail."""
         with contextlib.suppress(OSError):
-            self._cache.mkdir(parents=True, exist_ok=True)
-            new = self._file.with_suffix(".new")
-            new.write_text(json.dumps(_remembered(key), separators=(",", ":")), "utf-8")
-            new.replace(self._file)
+            keep_private(self._file, json.dumps(_remembered(key), separators=(",", ":")).encode())
             kept = sorted(self._cache.glob("*.json"), key=lambda file: file.stat().st_mtime)
             for file in kept[:-MOST_KEYS]:
                 file.unlink()

@@ -219,7 +219,7 @@ def install_package(file: Path, library: Path, *, replace: bool = False) -> Path
             "Replace it, or remove the old one first.",
         )
     try:
-        library.mkdir(parents=True, exist_ok=True)
+        library.mkdir(mode=0o700, parents=True, exist_ok=True)
         with tempfile.TemporaryDirectory(dir=library, prefix=".new-") as place:
             new = Path(place) / "key"
             for name, raw in package.files.items():

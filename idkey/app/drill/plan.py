@@ -223,6 +223,6 @@ def attested(
     found = attestation_of(key, trials_of(store, person, key=key.id), now, language=language)
     name = "".join(sign if sign.isalnum() else "-" for sign in person)
     path = folder / f"attestation-{name}-{found.at[:10]}.pdf"
-    folder.mkdir(parents=True, exist_ok=True)
+    folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     write_attestation(path, found)
     return path

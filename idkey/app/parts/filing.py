@@ -124,7 +124,7 @@ def _written(order: Order, document: bytes, data: bytes) -> Filed:
     stem = file_stem(order)
     filed = Filed(order.folder / f"{stem}.pdf", order.folder / f"{stem}.json")
     try:
-        order.folder.mkdir(parents=True, exist_ok=True)
+        order.folder.mkdir(mode=0o700, parents=True, exist_ok=True)
         for file, content in ((filed.pdf, document), (filed.data, data)):
             partial = file.with_name(f"{file.name}.part")
             partial.write_bytes(content)

@@ -4,8 +4,11 @@ A start is noted before anything is opened and struck out once the program has s
 or was closed. Whoever finds several notes in a row starts without opening the last cases again.
 """
 
+import contextlib
 import json
 from pathlib import Path
+
+from idkey.places import keep_private
 
 FILE = "starts.json"
 
@@ -50,9 +53,5 @@ class CrashGuard:
             return 0
 
     def _write(self, count: int) -> None:
-        partial = self._file.with_name(f"{FILE}.partial")
-        try:
-            partial.write_text(json.dumps({"under_way": count}), "utf-8")
-            partial.replace(self._file)
-        except OSError:  # a full disk is no reason not to start
-            partial.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):  # a full disk is no reason not to start
+            keep_private(self._file, json.dumps({"under_way": count}).encode())

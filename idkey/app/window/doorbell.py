@@ -10,6 +10,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QFileSystemWatcher, QLockFile, QObject, Signal, Slot
 
+from idkey.places import keep_private
+
 ENDING = ".note"
 
 
@@ -59,10 +61,7 @@ class Doorbell(QObject):
         Raises:
             OSError: It cannot be written.
         """
-        name = uuid.uuid4().hex
-        partial = self._notes / f"{name}.part"
-        partial.write_text(file, "utf-8")
-        partial.replace(self._notes / f"{name}{ENDING}")
+        keep_private(self._notes / f"{uuid.uuid4().hex}{ENDING}", file.encode())
 
     def leave(self) -> None:
         """Nobody is at home any more."""

@@ -1,8 +1,11 @@
 """What the window remembers of itself: size, colours, text size, language."""
 
+import contextlib
 import json
 from dataclasses import asdict, dataclass
 from pathlib import Path
+
+from idkey.places import keep_private
 
 FILE = "window.json"
 
@@ -40,9 +43,5 @@ def remembered(folder: Path) -> WindowMemory:
 
 def remember(folder: Path, memory: WindowMemory) -> None:
     """Keep `memory` in `folder`; a window that cannot be remembered is no reason to stop."""
-    partial = folder / f"{FILE}.partial"
-    try:
-        partial.write_text(json.dumps(asdict(memory)), "utf-8")
-        partial.replace(folder / FILE)
-    except OSError:
-        partial.unlink(missing_ok=True)
+    with contextlib.suppress(OSError):
+        keep_private(folder / FILE, json.dumps(asdict(memory)).encode())

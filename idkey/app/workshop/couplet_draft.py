@@ -3,7 +3,7 @@
 import contextlib
 from pathlib import Path
 
-from idkey.places import data_folder
+from idkey.places import data_folder, keep_private
 
 FOLDER = "workshop-texts"
 
@@ -23,12 +23,8 @@ def kept_draft(key_folder: Path) -> str | None:
 
 def keep_draft(key_folder: Path, text: str) -> None:
     """Keep an unread text; a full disk is no reason to stop somebody who types."""
-    file = draft_file(key_folder)
     with contextlib.suppress(OSError):
-        file.parent.mkdir(parents=True, exist_ok=True)
-        new = file.with_suffix(".new")
-        new.write_text(text, "utf-8")
-        new.replace(file)
+        keep_private(draft_file(key_folder), text.encode())
 
 
 def drop_draft(key_folder: Path) -> None:

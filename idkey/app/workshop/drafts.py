@@ -16,6 +16,7 @@ from idkey.formats.key_draft import (
     draft_folders,
     read_draft,
 )
+from idkey.places import keep_private
 
 HERE = "on-the-table.txt"
 """File that names the folder of the key that is on the table."""
@@ -99,8 +100,8 @@ class Drafts(QObject):
     def put_here(self, folder: Path | None) -> None:
         """Remember which key is on the table."""
         with contextlib.suppress(OSError, UnicodeError):  # a convenience, nothing is lost
-            self._folder.mkdir(parents=True, exist_ok=True)
-            (self._folder / HERE).write_text("" if folder is None else str(folder), "utf-8")
+            said = "" if folder is None else str(folder)
+            keep_private(self._folder / HERE, said.encode())
 
     def flush(self) -> None:
         """Wait until everything asked for so far is on the disk."""

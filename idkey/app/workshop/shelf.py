@@ -78,7 +78,7 @@ class Shelf:
         if (wrong := self.complaint(key_id)) is not None:
             raise wrong
         try:
-            self.own.mkdir(parents=True, exist_ok=True)
+            self.own.mkdir(mode=0o700, parents=True, exist_ok=True)
             with tempfile.TemporaryDirectory(dir=self.own, prefix=".new-") as near:
                 new = Path(near) / key_id
                 _copy_files(folder, new)
