@@ -5,7 +5,7 @@ from dataclasses import replace
 from PySide6.QtCore import QStringListModel, Qt, Signal, Slot
 from PySide6.QtWidgets import QCompleter, QGridLayout, QLabel, QLineEdit, QWidget
 
-from idkey.app.parts.captions import caption
+from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import Index
@@ -24,9 +24,11 @@ class CellGrounds(QWidget):
 
     Signals:
         changed(score: Score): The person changed one of them.
+        spread_asked(score: Score): All chosen cells shall rest on the same.
     """
 
     changed = Signal(object)
+    spread_asked = Signal(object)
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -53,6 +55,10 @@ class CellGrounds(QWidget):
         self.note = QLineEdit()
         self.note.setAccessibleName(self.tr("Page or note"))
         self.note.setPlaceholderText(self.tr("page, or what sources disagree about"))
+        self.spread = button("", "link")
+        self.spread.setAutoDefault(True)
+        self.spread.hide()
+        self.spread.clicked.connect(self._on_spread_clicked)
         self._lay_out(desk)
         for choice in (self.sex, self.stage, self.basis):
             choice.activated.connect(self._on_activated)
@@ -81,6 +87,12 @@ class CellGrounds(QWidget):
         self.cited.setText("\n".join(told))
         self.cited.setVisible(bool(score.sources))
 
+    def show_chosen(self, cells: int) -> None:
+        """Offer to let all chosen cells rest on the same, when there are several."""
+        text = self.tr("Same basis and sources for {n} chosen cells")
+        self.spread.setText(text.format(n=cells))
+        self.spread.setVisible(cells > 1)
+
     def _basis_title(self, basis: Basis, desk: Desk) -> str:
         return basis_words(basis, desk.language)
 
@@ -102,6 +114,7 @@ class CellGrounds(QWidget):
             grid.addWidget(label, row, 0)
             grid.addWidget(control, row, 1)
         grid.addWidget(self.cited, len(rows), 0, 1, 2)
+        grid.addWidget(self.spread, len(rows) + 1, 0, 1, 2)
 
     def _told(self) -> None:
         if self._score is None:
@@ -120,6 +133,11 @@ class CellGrounds(QWidget):
     @Slot(int)
     def _on_activated(self, _: int) -> None:
         self._told()
+
+    @Slot()
+    def _on_spread_clicked(self) -> None:
+        if self._score is not None:
+            self.spread_asked.emit(self._score)
 
     @Slot()
     def _on_edited(self) -> None:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection
 from dataclasses import replace
 from enum import StrEnum
+from unicodedata import combining, normalize
 
 from idkey.formats.document import ID_PATTERN, LONGEST_ID
 from idkey.model.character import Character
@@ -107,7 +108,8 @@ def free_id(taken: Collection[str], wish: str) -> str:
     """
     if is_id(wish) and wish not in taken:
         return wish
-    plain = wish if is_id(wish) else wish.lower()
+    plain = wish if is_id(wish) else normalize("NFKD", wish.lower())
+    plain = "".join(sign for sign in plain if not combining(sign))
     stem = re.sub(r"[^A-Za-z0-9.-]+", "_", plain).strip("_.")[: LONGEST_ID - 5] or "new"
     if stem not in taken:
         return stem

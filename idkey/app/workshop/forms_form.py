@@ -6,7 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QPlainTextEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.theme import Theme
@@ -176,6 +176,14 @@ class Form(QWidget):
         """Put the focus into the first field, its text chosen as after Tab."""
         for field in self.fields.values():
             field.setFocus(Qt.FocusReason.TabFocusReason)
+            return
+
+    def choose_first(self) -> None:
+        """Put the focus into the first field, all of its text chosen: typing replaces it."""
+        self.focus_first()
+        for field in self.fields.values():
+            for box in field.findChildren(QPlainTextEdit):
+                box.selectAll()
             return
 
     def flush(self) -> None:

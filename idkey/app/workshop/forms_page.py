@@ -202,6 +202,10 @@ class EntryPage(LivePage):
         self.list.moved.connect(self._on_list_moved)
         self.form.edited.connect(self._on_form_edited)
 
+    def id_words(self, name: str) -> str:
+        """What of the name of a new entry goes into its id; empty while it says too little."""
+        return name
+
     @Slot()
     def add(self) -> None:
         """Add a new entry behind the one shown, and go to it."""
@@ -211,7 +215,7 @@ class EntryPage(LivePage):
         self._unnamed.add(new.id)
         words = self.tr("New: {name}").format(name=self.title_of(new))
         self.state.change(added(self.key, self.kind, new, after=after), words)
-        self.form.focus_first()
+        self.form.choose_first()
 
     @Slot()
     def copy(self) -> None:
@@ -227,7 +231,7 @@ class EntryPage(LivePage):
         self._current = new_id
         self._unnamed.add(new_id)
         self.state.change(key, self.tr("Copy of {name}").format(name=self.title_of(one)))
-        self.form.focus_first()
+        self.form.choose_first()
 
     @Slot()
     def ask_remove(self) -> None:
@@ -282,9 +286,10 @@ class EntryPage(LivePage):
             key = self.renamed(self.key, one.id, str(value))
         else:
             key = self.changed(self.key, one, path, value)
-            if path == self.naming and one.id in self._unnamed:
+            named = self.id_words(str(value)) if path == self.naming else ""
+            if named and one.id in self._unnamed:
                 self._unnamed.discard(one.id)
-                key = self._named_after(key, one.id, str(value))
+                key = self._named_after(key, one.id, named)
         self.state.change(key, words)
 
     def _named_after(self, key: Key, name: str, words: str) -> Key:

@@ -130,6 +130,16 @@ def cleared(block: Block) -> Edit:
     return Edit(dict.fromkeys(block.cells, ()))
 
 
+def grounded(key: Key, block: Block, like: Score) -> Edit:
+    """Let every score of a block rest on what one of them rests on; values and notes stay."""
+
+    def same(one: Score) -> Score:
+        return replace(one, basis=like.basis, sources=like.sources)
+
+    filled = (cell for cell in block.cells if cell in key.cells)
+    return Edit({cell: tuple(map(same, key.cells[cell])) for cell in filled})
+
+
 def filled_down(key: Key, block: Block) -> Edit:
     """Give every row what the first one has, with its sources and notes."""
     first = block.taxa[0]

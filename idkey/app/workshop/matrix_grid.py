@@ -176,14 +176,6 @@ class MatrixGrid(QTableView):
         self.scrollTo(index)
         return True
 
-    def choose_taxa(self, taxa: tuple[str, ...]) -> None:
-        """Choose the rows of some taxa, and stay in the current cell."""
-        rows = [number for number, taxon in enumerate(self._matrix.taxa) if taxon.id in taxa]
-        flags = QItemSelectionModel.SelectionFlag
-        for row in rows:
-            index = self._matrix.index(row, 0)
-            self.selectionModel().select(index, flags.Select | flags.Rows)
-
     def choose_row(self) -> None:
         """Choose all cells of the current taxon."""
         row = self.currentIndex().row()

@@ -4,27 +4,28 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QFrame,
     QHBoxLayout,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.cell_editor import WIDTH, CellEditor
 from idkey.app.workshop.editing import Editing
-from idkey.app.workshop.matrix_edit import Cell, Edit
+from idkey.app.workshop.matrix_edit import Cell, Edit, grounded
 from idkey.app.workshop.matrix_grid import Deed, MatrixGrid
 from idkey.app.workshop.matrix_legend import MatrixLegend
 from idkey.app.workshop.matrix_model import MatrixModel
 from idkey.app.workshop.matrix_places import pair_cell, place_cell, place_pair
 from idkey.app.workshop.matrix_search import (
+    EVERYWHERE,
     Sought,
     by_region,
     next_match,
     sought_cells,
+    sought_names,
     wrong_cells,
 )
 from idkey.app.workshop.matrix_tools import MatrixTools
@@ -34,6 +35,7 @@ from idkey.app.workshop.state import WorkshopState
 from idkey.engine.audit import Remark
 from idkey.formats.problem import Problem
 from idkey.model.key import Key
+from idkey.model.score import Score
 
 LEAST = 620
 """Least width at which grid and editor stand side by side, in pixels at 100 %."""
@@ -52,6 +54,7 @@ class MatrixPage(QWidget):
         self._state, self._desk = state, desk
         self._wrong: frozenset[Cell] = frozenset()
         self._problems: tuple[Problem, ...] = ()
+        self._pair: tuple[str, ...] = ()
         self._arranged: tuple[object, ...] = ()
         self.model = MatrixModel(desk.language, self)
         self.grid = MatrixGrid(self.model, desk.theme)
@@ -64,7 +67,7 @@ class MatrixPage(QWidget):
         self.counts = caption(rank="small", wraps=False)
         self.legend = MatrixLegend(desk.theme)
         self._table = QWidget()
-        self._side = _side(self.editor)
+        self._side = scrolled(self.editor)
         self._lay_out()
         self._connect()
         if state.editing is not None:
@@ -81,14 +84,15 @@ class MatrixPage(QWidget):
         editing, pair = self._state.editing, place_pair(place)
         cell = place_cell(place)
         if pair is not None and isinstance(place, Remark) and editing is not None:
-            cell = pair_cell(place, editing.key)
+            cell, self._pair = pair_cell(place, editing.key), pair
+            self.tools.show_pair()
+            self.show_editing(editing)
         if cell is None:
             return
         if not self.model.place(cell).isValid():
             self.tools.which.choose(Sought.ALL)
             self._show_sought()
         self.grid.go_to(cell)
-        self.grid.choose_taxa(pair or ())
         self.focus_first()
 
     @Slot(object)
@@ -97,7 +101,13 @@ class MatrixPage(QWidget):
         key = editing.key
         if editing.problems is not self._problems:
             self._problems, self._wrong = editing.problems, wrong_cells(editing.problems)
-        arranged = (key.taxa, key.characters, self.tools.sought, self.tools.regions.isChecked())
+        arranged = (
+            key.taxa,
+            key.characters,
+            self.tools.sought,
+            self.tools.regions.isChecked(),
+            self._pair,
+        )
         if arranged != self._arranged:
             self._arranged = arranged
             self._show_sought()
@@ -123,21 +133,17 @@ class MatrixPage(QWidget):
         editing = self._state.editing
         if editing is None:
             return
-        key, sought = editing.key, self.tools.sought
-        cells = sought_cells(key, sought, self._wrong)
-        taxa, names = {cell[0] for cell in cells}, {cell[1] for cell in cells}
-        characters = by_region(key.characters) if self.tools.regions.isChecked() else key.characters
-        everything = sought is Sought.ALL
+        key, regions = editing.key, self.tools.regions.isChecked()
+        taxa, names = sought_names(key, self.tools.sought, self._wrong, pair=self._pair)
+        order = by_region(key.characters) if regions else key.characters
         self.model.show_key(
-            key,
-            (t for t in key.taxa if everything or t.id in taxa),
-            (c for c in characters if everything or c.id in names),
+            key, (t for t in key.taxa if t.id in taxa), (c for c in order if c.id in names)
         )
         self._strengthen(key)
 
     def _strengthen(self, key: Key) -> None:
         sought, cells = self.tools.sought, frozenset[Cell]()
-        if sought is Sought.ALL:
+        if sought in EVERYWHERE:
             self.grid.delegate.strong = None
         else:
             cells = sought_cells(key, sought, self._wrong)
@@ -148,7 +154,7 @@ class MatrixPage(QWidget):
             )
         filled, whole = len(key.cells), len(key.taxa) * len(key.characters)
         text = self.tr("{n} of {all} cells filled").format(n=filled, all=whole)
-        if sought is not Sought.ALL:
+        if sought not in EVERYWHERE:
             text = f"{self.tools.title(sought)}: {len(cells)} · {text}"
         self.counts.setText(text)
         self.grid.viewport().update()
@@ -163,6 +169,7 @@ class MatrixPage(QWidget):
         self.story.setText(f"{taxon.name} · {character.name}: {story}")
         if not self._side.isHidden():
             self.editor.show_cell(editing.key, cell)
+            self._on_chosen()
 
     def _lay_out(self) -> None:
         theme = self._desk.theme
@@ -196,6 +203,8 @@ class MatrixPage(QWidget):
         self.editor.edited.connect(self._on_edited)
         self.editor.left.connect(self._on_editor_left)
         self.editor.find_asked.connect(self._on_find_asked)
+        self.editor.grounds.spread_asked.connect(self._on_spread_asked)
+        self.grid.selectionModel().selectionChanged.connect(self._on_chosen)
         self.work.cell_asked.connect(self._on_cell_asked)
         self.tools.words.chosen.connect(self.grid.show_words)
         self.tools.which.activated.connect(self._on_sought)
@@ -245,6 +254,18 @@ class MatrixPage(QWidget):
     def _on_edited(self, scores: object) -> None:
         self.work.apply(Edit({self.editor.cell: scores}))  # type: ignore[dict-item]
 
+    @Slot(object)
+    def _on_spread_asked(self, score: Score) -> None:
+        editing, block = self._state.editing, self.grid.block
+        if editing is not None and block is not None:
+            self.work.apply(grounded(editing.key, block, score))
+
+    @Slot()
+    def _on_chosen(self) -> None:
+        editing, block = self._state.editing, self.grid.block
+        if editing is not None and block is not None and not self._side.isHidden():
+            self.editor.grounds.show_chosen(sum(c in editing.key.cells for c in block.cells))
+
     @Slot()
     def _on_editor_left(self) -> None:
         self._side.hide()
@@ -277,13 +298,3 @@ class MatrixPage(QWidget):
             return
         self.grid.go_to(cell)
         self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
-
-
-def _side(editor: QWidget) -> QScrollArea:
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(editor)
-    return scroll

@@ -20,6 +20,11 @@ class Sought(StrEnum):
     MEMORY = "memory"
     UNSOURCED = "unsourced"
     WRONG = "wrong"
+    PAIR = "pair"
+
+
+EVERYWHERE = (Sought.ALL, Sought.PAIR)
+"""With these no cell is looked for."""
 
 
 _MEMORY = (Basis.MEMORY, Basis.PARTLY_MEMORY)
@@ -42,6 +47,17 @@ def sought_cells(key: Key, sought: Sought, wrong: frozenset[Cell]) -> frozenset[
     return frozenset(
         cell for cell in every if fits(sought, key.cells.get(cell, ()), wrong=cell in wrong)
     )
+
+
+def sought_names(
+    key: Key, sought: Sought, wrong: frozenset[Cell], *, pair: tuple[str, ...]
+) -> tuple[frozenset[str], frozenset[str]]:
+    """Ids of the taxa and of the characters in which something is looked for."""
+    if sought in EVERYWHERE:
+        taxa = pair if sought is Sought.PAIR else key.taxon
+        return frozenset(taxa), frozenset(key.character)
+    cells = sought_cells(key, sought, wrong)
+    return frozenset(cell[0] for cell in cells), frozenset(cell[1] for cell in cells)
 
 
 def wrong_cells(problems: Iterable[Problem]) -> frozenset[Cell]:

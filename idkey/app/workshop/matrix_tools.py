@@ -1,5 +1,7 @@
 """How the matrix is shown, and what is looked for in it."""
 
+from collections.abc import Iterable
+
 from PySide6.QtWidgets import QCheckBox, QLineEdit, QSizePolicy
 
 from idkey.app.parts.choice import Choice
@@ -27,7 +29,7 @@ class MatrixTools(FlowRow):
         name = self.tr("How cells are shown")
         self.words = Segments(name, (True, False), self._mode_title)
         self.which = Choice(self.tr("Which cells to look for"), theme)
-        self.which.offer((self.title(one), one) for one in Sought)
+        self._offer(one for one in Sought if one is not Sought.PAIR)
         self.regions = QCheckBox(self.tr("By region"))
         self.regions.setToolTip(self.tr("Characters of one body region stand side by side"))
         self.finder = QLineEdit()
@@ -40,6 +42,14 @@ class MatrixTools(FlowRow):
         self.setSizePolicy(policy)
         for tool in (self.words, self.which, self.regions, self.finder):
             self.add(tool)
+
+    def show_pair(self) -> None:
+        """Offer to see two taxa only, and choose that."""
+        self._offer(Sought)
+        self.which.choose(Sought.PAIR)
+
+    def _offer(self, sought: Iterable[Sought]) -> None:
+        self.which.offer((self.title(one), one) for one in sought)
 
     @property
     def sought(self) -> Sought:
@@ -55,6 +65,7 @@ class MatrixTools(FlowRow):
             Sought.MEMORY: self.tr("From memory"),
             Sought.UNSOURCED: self.tr("Without a source"),
             Sought.WRONG: self.tr("With a mistake"),
+            Sought.PAIR: self.tr("Two alike"),
         }[sought]
 
     def _mode_title(self, words: bool) -> str:

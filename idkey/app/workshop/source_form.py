@@ -1,5 +1,6 @@
 """The page of the sources: what is cited, and how much of it was seen."""
 
+import re
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication, Qt
@@ -21,6 +22,8 @@ translate = QCoreApplication.translate
 class SourcePage(EntryPage):
     """Sources: list and form."""
 
+    naming = "citation"
+
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
         name = translate("source_form", "Sources")
         super().__init__(state, desk, kind=EntryKind.SOURCE, name=name)
@@ -32,6 +35,11 @@ class SourcePage(EntryPage):
     def detail_of(self, one: Any) -> str:
         """The work, for the search."""
         return f"{one.citation} · {one.kind}"
+
+    def id_words(self, name: str) -> str:
+        """Its first author and its year, as soon as both stand there."""
+        author, year = re.search(r"\w+", name), re.search(r"\b\d{4}\w?\b", name)
+        return f"{author[0]} {year[0]}" if author and year else ""
 
     def blank(self, key: Key) -> Entry:
         """A work nobody has seen yet."""

@@ -9,7 +9,14 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QLineEdit,
+    QPlainTextEdit,
+    QWidget,
+)
 
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.character_form import CharacterPage
@@ -493,3 +500,14 @@ def test_what_is_being_typed_never_lands_in_another_entry(qtbot, table: Table, o
 
     assert table.editing.key.characters[0].how == "Look twice."
     assert table.editing.key.characters[1].how == second.how
+
+
+def test_what_is_typed_into_a_new_source_replaces_the_words_there_and_names_it(qtbot, opened: Open):
+    page = opened(SourcePage)
+    page.add()
+    box = page.form.fields["citation"].findChild(QPlainTextEdit)
+    qtbot.keyClicks(box, "Meier, 1999. Beetles.")
+    page.flush()
+
+    made = next(one for one in page.key.sources if one.citation.startswith("Meier"))
+    assert (made.citation, made.id) == ("Meier, 1999. Beetles.", "meier_1999")

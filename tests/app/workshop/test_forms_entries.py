@@ -124,6 +124,7 @@ def test_entries_move_and_stop_at_the_ends(key: Key):
 
 def test_free_ids_are_ids_and_free():
     assert free_id((), "Telson colour!") == "telson_colour"
+    assert free_id((), "Flügeldecken-Länge") == "flugeldecken-lange"
     assert free_id({"a", "a_2"}, "a") == "a_3"
     assert free_id({"a_2"}, "a_2") == "a_3"
     assert is_id(free_id((), "…"))

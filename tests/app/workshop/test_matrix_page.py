@@ -267,8 +267,32 @@ def test_taxa_that_are_too_much_alike_are_shown_as_a_pair_where_something_can_be
     place = Remark(weakness=Weakness.INSEPARABLE, about=(first, second))
     page.show_place(place)
 
-    assert {page.model.taxa[i.row()].id for i in page.grid.selectedIndexes()} == {first, second}
+    assert {taxon.id for taxon in page.model.taxa} == {first, second}
     assert page.grid.cell[0] in {first, second}
     character = page.model.characters[3].id
     page.show_place(replace(place, weakness=Weakness.FRAGILE, detail=(character,)))
     assert page.grid.cell == (first, character)
+    page.tools.which.choose(Sought.ALL)
+    page.tools.which.activated.emit(0)
+    assert page.model.taxa == workshop.editing.key.taxa
+
+
+def test_all_chosen_cells_can_rest_on_the_same_in_one_step(
+    page: MatrixPage, workshop: WorkshopState, qtbot: QtBot
+):
+    before = workshop.editing.key
+    source = before.sources[-1].id
+    press(qtbot, KEY.Key_A, CTRL)
+    press(qtbot, KEY.Key_Return)
+    page.editor.grounds.sources.setText(source)
+    page.editor.grounds.sources.editingFinished.emit()
+    qtbot.mouseClick(page.editor.grounds.spread, Qt.MouseButton.LeftButton)
+    after = workshop.editing.key
+
+    assert {score.sources for score in after.scores} == {(source,)}
+    assert [s.value for s in after.scores] == [s.value for s in before.scores]
+    workshop.undo()
+    workshop.undo()
+    assert workshop.editing.key.scores == before.scores
+    page.grid.go_to(page.model.cell(2, 2))
+    assert not page.editor.grounds.spread.isVisible()
