@@ -1,6 +1,7 @@
 """What changed between two versions of a key, in short lines that name the thing first."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from typing import Any
 
 from idkey.formats.compare import Change, How, changes
@@ -10,6 +11,7 @@ from idkey.model.score import Score
 from idkey.report.finding_words import score_words
 from idkey.report.language import ENGLISH, Language, phrase
 from idkey.report.names import character_name, name_of
+from idkey.report.told import told
 
 LONGEST = 120
 """Signs of a value that are shown."""
@@ -34,26 +36,32 @@ _ORDERS = {
 
 def key_change_lines(old: Key, new: Key, language: Language = ENGLISH) -> tuple[str, ...]:
     """Each change from `old` to `new` as one line; the version itself is left out."""
-    return tuple(_lines(old, new, language))
+    version = Place(Part.KEY, "", "version")
+    found = worded_changes(old, new, language)
+    return tuple(change.words for change in found if change.place != version)
 
 
-def _lines(old: Key, new: Key, language: Language) -> Iterator[str]:
+def worded_changes(old: Key, new: Key, language: Language = ENGLISH) -> tuple[Change, ...]:
+    """The changes from `old` to `new`, their words as short lines in that language."""
+    return tuple(_worded(old, new, language))
+
+
+def _worded(old: Key, new: Key, language: Language) -> Iterator[Change]:
     before, after = pieces(old), pieces(new)
     scores = {_score_place(score): score for score in old.scores}
     scores_now = {_score_place(score): score for score in new.scores}
     for change in changes(old, new):
         place = change.place
-        if place.part is Part.KEY and place.field == "version":
-            continue
         if place.part is Part.SCORE:
             pair = scores.get(place), scores_now.get(place)
-            yield _score_line(place, pair, (old, new), language)
+            line = _score_line(place, pair, (old, new), language)
         elif is_order(place):
-            yield language.say(_ORDERS[place.part])
+            line = language.say(_ORDERS[place.part])
         elif not place.field:
-            yield _entry_line(change, (new, old), language)
+            line = _entry_line(change, (new, old), language)
         else:
-            yield _field_line(place, (before, after), (new, old), language)
+            line = _field_line(place, (before, after), (new, old), language)
+        yield replace(change, words=line)
 
 
 def _score_place(score: Score) -> Place:
@@ -93,7 +101,7 @@ def _field_line(
     keys: tuple[Key, Key],
     language: Language,
 ) -> str:
-    field = place.field.replace("_", " ")
+    field = told(place.field.replace("_", " "), language)
     what = f"{_name(place, keys, language)}, {field}"
     old, new = (side.get(place, "") for side in sides)
     plain = all(isinstance(value, str | int | float) for value in (old, new))

@@ -15,6 +15,7 @@ import yaml
 from idkey.report.language import Language
 
 _BRACE = re.compile(r"\{(\w+)\}")
+_QUOTED = re.compile(r"'\{(\w+)\}'")
 _DEEP = 4
 """How often a piece of a sentence is looked up again."""
 
@@ -27,11 +28,13 @@ class _Sentence:
         fixed: Its longest fixed words: what lacks them is another sentence.
         pattern: What it matches.
         said: The same in the other language.
+        quoted: What stands in quotes: words of a file, which stay as they are.
     """
 
     fixed: str
     pattern: re.Pattern[str]
     said: str
+    quoted: frozenset[str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +67,11 @@ def _said(text: str, catalogue: _Catalogue, deep: int) -> str:
         if found is not None:
             parts = found.groupdict()
             if deep:
-                parts = {name: _said(part, catalogue, deep - 1) for name, part in parts.items()}
+                parts |= {
+                    name: _said(part, catalogue, deep - 1)
+                    for name, part in parts.items()
+                    if name not in one.quoted
+                }
             return "".join(
                 parts[piece] if number % 2 else piece
                 for number, piece in enumerate(_BRACE.split(one.said))
@@ -94,4 +101,5 @@ def _sentence(template: str, said: str) -> _Sentence:
         f"(?P<{piece}>.*?)" if number % 2 else re.escape(piece)
         for number, piece in enumerate(pieces)
     )
-    return _Sentence(max(pieces[::2], key=len), re.compile(pattern, re.DOTALL), said)
+    quoted = frozenset(_QUOTED.findall(template))
+    return _Sentence(max(pieces[::2], key=len), re.compile(pattern, re.DOTALL), said, quoted)

@@ -94,6 +94,7 @@ def test_german_keeps_what_varies():
          "Ein leerer Wert ist keine Zahl, wie „low“ sie braucht."),
         ("'total_length' is a measurement, so it is scored with numbers, not states.",
          "„total_length“ ist ein Maß; seine Werte sind Zahlen, keine Zustände."),
+        ("'sources' is missing.", "„sources“ fehlt."),
         ("Nobody has written this sentence.", "Nobody has written this sentence."),
     ],
 )  # fmt: skip

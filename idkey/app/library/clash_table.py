@@ -19,6 +19,7 @@ from idkey.app.library.join_state import Joining
 from idkey.app.parts.columns import airy
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tips import tip
+from idkey.app.parts.worded import worded
 from idkey.formats.merge import Clash, Side
 from idkey.formats.pieces import Place
 
@@ -101,7 +102,7 @@ class ClashModel(QAbstractTableModel):
 
 
 def _cell(clash: Clash, column: int) -> str:
-    return (clash.words, clash.base, clash.mine, clash.theirs)[column]
+    return worded((clash.words, clash.base, clash.mine, clash.theirs)[column])
 
 
 class ClashTable(QTableView):

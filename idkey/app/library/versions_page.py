@@ -10,9 +10,11 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.worded import window_language
 from idkey.app.records.latest import Latest
-from idkey.formats.compare import Change, changes, next_version, step
+from idkey.formats.compare import Change, next_version, step
 from idkey.model.key import Key
+from idkey.report.key_changes import worded_changes
 
 Compared = tuple[Key, Key, tuple[Change, ...]]
 
@@ -94,12 +96,14 @@ class VersionsPage(QWidget):
             return
         self.said.setText(self.tr("Being compared …"))
 
+        language = window_language()
+
         def work(tick: Tick) -> Compared:  # on a pool thread
             old = older.read()
             tick(1, 3)
             new = newer.read()
             tick(2, 3)
-            return old, new, changes(old, new)
+            return old, new, worded_changes(old, new, language)
 
         self._comparing.ask(work)
 

@@ -5,13 +5,15 @@ from dataclasses import dataclass
 from idkey.app.library.account import Counts, counted
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.key_library import KeyLibrary
+from idkey.app.parts.worded import window_language
 from idkey.errors import IdKeyError
 from idkey.formats.arrival import Arrival, Form, Grid
-from idkey.formats.compare import Change, changes
+from idkey.formats.compare import Change
 from idkey.formats.folder import KeyEntry
 from idkey.formats.table_reading import matrix_of, table_of
 from idkey.model.case import Case
 from idkey.model.key import Key
+from idkey.report.key_changes import worded_changes
 from idkey.report.recorded import judged
 from idkey.store.book import Store
 from idkey.store.record import VerdictSummary
@@ -54,7 +56,7 @@ def welcomed(arrival: Arrival, keys: KeyLibrary, store: Store, tick: Tick) -> We
     key = arrival.key
     here = next((entry for entry in keys.entries if entry.id == key.id), None)
     old = _key(keys, key.id) if here is not None else None
-    found = changes(old, key) if old is not None else ()
+    found = worded_changes(old, key, window_language()) if old is not None else ()
     altered: tuple[Alteration, ...] = ()
     if here is not None and here.own and found:
 

@@ -12,6 +12,7 @@ from idkey.app.parts.answer import read_number
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.segments import Segments
+from idkey.app.parts.worded import worded
 from idkey.app.parts.words import upper_first
 from idkey.app.photo.session import PhotoSession
 from idkey.app.photo.sketch import Pen, Sketch
@@ -172,7 +173,7 @@ class LinesPanel(QWidget):
 
     def line_name(self, pen: Pen) -> str:
         """What a line is called."""
-        return line_names(self._character)[0 if pen is Pen.LINE else 1]
+        return worded(line_names(self._character)[0 if pen is Pen.LINE else 1])
 
     def _length_words(self, name: str, strokes: tuple[Stroke, ...]) -> str:
         lengths = "  ".join(f"{length_px(stroke):.0f}" for stroke in strokes) or "–"

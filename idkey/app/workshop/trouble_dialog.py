@@ -11,10 +11,12 @@ from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.rows import RowsModel
 from idkey.app.parts.theme import Theme
+from idkey.app.parts.worded import window_language
 from idkey.app.workshop.saving import ChangedMeanwhile
 from idkey.errors import IdKeyError
-from idkey.formats.compare import changes, merge
+from idkey.formats.compare import merge
 from idkey.model.key import Key
+from idkey.report.key_changes import worded_changes
 
 
 class WayOut(StrEnum):
@@ -28,7 +30,7 @@ class WayOut(StrEnum):
 def told_changes(old: Key, new: Key) -> tuple[str, ...]:
     """What changed, in words; nothing where a key has mistakes that keep it from being told."""
     try:
-        return tuple(change.words for change in changes(old, new))
+        return tuple(change.words for change in worded_changes(old, new, window_language()))
     except (IdKeyError, ValueError):
         return ()
 

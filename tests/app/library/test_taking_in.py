@@ -108,7 +108,7 @@ def test_another_version_of_an_own_key_shows_its_changes_and_cases_before_it_rep
     settle(state, qtbot)
 
     changes = [change.words for change in view.arrival.changes.rows.rows]
-    assert any("changed from" in words and "Nova herba" in words for words in changes)
+    assert any("→" in words and "Nova herba" in words for words in changes)
     assert "You have a key with this id in version 1.0.0" in view.arrival.verdict.text()
     assert "bay leaf: Name: Laurus nobilis, now" in view.arrival.report.toPlainText()
     assert view.arrival.replace.isVisible()

@@ -58,11 +58,11 @@ def test_two_versions_are_told_in_words_and_narrowed(
     assert "After 1.0.0 should come 1.1.0 or later." in page.said.text()
     qtbot.keyClicks(page.changes.words, "nova herb")
     (name, _) = page.changes.rows.rows
-    assert "changed from" in name.words
+    assert name.words.endswith("→ Nova herba")
     page.changes.words.clear()
     page.changes.part.setCurrentIndex(page.changes.part.count() - 1)
     (score,) = page.changes.rows.rows
-    assert score.words.startswith("Emptied the score of")
+    assert score.words.endswith("→ nothing scored")
 
     page.swap.click()
     qtbot.waitUntil(lambda: not page.busy)
