@@ -17,6 +17,9 @@ FAINT = 1e-4
 must be under besides. With either condition alone 0.2 to 0.8 % of dangerous animals lost their
 caution at some step in simulation, with both none of 1,500 did (docs/truth.md)."""
 
+MOST = 0.9
+"""Support from which a danger or a permit is called likely, not only possible."""
+
 
 def cautions(matrix: Matrix, weighing: Weighing, *, unknown: bool = False) -> tuple[Caution, ...]:
     """The cautions to show, dangers first.
@@ -40,7 +43,9 @@ def cautions(matrix: Matrix, weighing: Weighing, *, unknown: bool = False) -> tu
         _caution(matrix, weighing, Stake.PERMIT, listed, gone),
     )
     standing = (caution for caution in found if caution is not None)
-    return tuple(replace(c, certain=c.certain and not unknown) for c in standing)
+    if unknown:
+        return tuple(replace(caution, certain=False, likely=False) for caution in standing)
+    return tuple(standing)
 
 
 def dismissed(matrix: Matrix, weighing: Weighing) -> Flags:
@@ -91,9 +96,11 @@ def _caution(
         return None
     support = weighing.support[:-1]
     ranked = rows[np.argsort(-support[rows], kind="stable")]
+    certain, held = bool(gone[~concerned].all()), float(support[rows].sum())
     return Caution(
         stake=stake,
         taxa=tuple(matrix.taxa[row] for row in ranked),
-        support=float(support[rows].sum()),
-        certain=bool(gone[~concerned].all()),
+        support=held,
+        certain=certain,
+        likely=held >= MOST and bool(weighing.evidence) and not certain,
     )

@@ -62,12 +62,14 @@ class Caution:
         taxa: Ids of the taxa that keep the caution up, best supported first; never empty.
         support: Their summed support.
         certain: Whether only such taxa are left.
+        likely: Whether the animal is one of them in all likelihood, though others are left.
     """
 
     stake: Stake
     taxa: tuple[str, ...]
     support: float
     certain: bool = False
+    likely: bool = False
 
 
 class Level(StrEnum):

@@ -14,6 +14,7 @@ class Notice:
         sentence: In words.
         taxa: Ids of the taxa that keep it up, best supported first.
         certain: Whether only such taxa are left.
+        likely: Whether the animal is one of them in all likelihood, though others are left.
         sources: Source ids behind the taxa's danger or listing.
     """
 
@@ -21,6 +22,7 @@ class Notice:
     sentence: str
     taxa: tuple[str, ...] = ()
     certain: bool = False
+    likely: bool = False
     sources: tuple[str, ...] = ()
 
 

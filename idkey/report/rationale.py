@@ -152,6 +152,7 @@ def _notice(key: Key, caution: Caution, language: Language) -> Notice:
         sentence=caution_sentence(key, caution, language),
         taxa=caution.taxa,
         certain=caution.certain,
+        likely=caution.likely,
         sources=tuple(dict.fromkeys(sources)),
     )
 

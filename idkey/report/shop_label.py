@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from idkey.engine.result import Level, Stake
 from idkey.model.taxon import Danger
 from idkey.report.language import Language, in_language
+from idkey.report.notes import Notice
 from idkey.report.reasons import Rationale
 from idkey.report.terms import danger_words, sex_words, stage_words
 
@@ -81,18 +82,21 @@ def _reach(found: Rationale, language: Language) -> str:
 def _hazard(found: Rationale, language: Language) -> LabelMark | None:
     warned = next((n for n in found.notices if n.stake is Stake.HAZARD), None)
     if warned is not None:
-        words = (
-            language.say("DANGEROUS. Do not handle.")
-            if warned.certain
-            else language.say("MAY BE DANGEROUS. Do not handle.")
-        )
-        return LabelMark(stake=Stake.HAZARD, words=words)
+        return LabelMark(stake=Stake.HAZARD, words=_warning(warned, language))
     painful = danger_words(Danger.PAINFUL, language)
     if painful in found.hazard:
         return LabelMark(
             stake=Stake.HAZARD, words=language.say("Danger: {level}", level=found.hazard)
         )
     return None
+
+
+def _warning(warned: Notice, language: Language) -> str:
+    if warned.certain:
+        return language.say("DANGEROUS. Do not handle.")
+    if warned.likely:
+        return language.say("MOST LIKELY DANGEROUS. Do not handle.")
+    return language.say("MAY BE DANGEROUS. Do not handle.")
 
 
 def _permit(found: Rationale, language: Language) -> LabelMark | None:

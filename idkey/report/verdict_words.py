@@ -174,24 +174,31 @@ def caution_sentence(key: Key, caution: Caution, language: Language = ENGLISH) -
     if caution.certain and len(caution.taxa) == len(key.taxa):
         return _all_of_them(key, caution, language)
     taxa = listing(key, caution.taxa, language)
-    if caution.stake is Stake.HAZARD:
-        sentence = (
-            phrase("Only medically significant species of this key are left ({taxa}{means}): do "
-                   "not handle the animal.")
-            if caution.certain
-            else phrase("A medically significant species of this key is still possible "
-                        "({taxa}{means}): do not handle the animal.")
-        )  # fmt: skip
-        means = _shared_means(key, caution, language)
-        return language.say(sentence, taxa=taxa, means=f"; {means}" if means else "")
-    sentence = (
-        phrase("Only permit-listed species of this key are left ({taxa}): check locally which "
-               "papers are needed.")
-        if caution.certain
-        else phrase("A permit-listed species of this key is still possible ({taxa}): treat the "
-                    "animal as listed, and check locally.")
-    )  # fmt: skip
-    return language.say(sentence, taxa=taxa)
+    means = _shared_means(key, caution, language) if caution.stake is Stake.HAZARD else ""
+    sentence = _danger(caution) if caution.stake is Stake.HAZARD else _listing(caution)
+    return language.say(sentence, taxa=taxa, means=f"; {means}" if means else "")
+
+
+def _danger(caution: Caution) -> str:
+    if caution.certain:
+        return phrase("Only medically significant species of this key are left ({taxa}{means}): do "
+                      "not handle the animal.")  # fmt: skip
+    if caution.likely:
+        return phrase("Most likely this is a medically significant species ({taxa}{means}): do not "
+                      "handle the animal.")  # fmt: skip
+    return phrase("A medically significant species of this key is still possible "
+                  "({taxa}{means}): do not handle the animal.")  # fmt: skip
+
+
+def _listing(caution: Caution) -> str:
+    if caution.certain:
+        return phrase("Only permit-listed species of this key are left ({taxa}): check locally "
+                      "which papers are needed.")  # fmt: skip
+    if caution.likely:
+        return phrase("Most likely this is a permit-listed species ({taxa}): treat the animal as "
+                      "listed, and check locally.")  # fmt: skip
+    return phrase("A permit-listed species of this key is still possible ({taxa}): treat the "
+                  "animal as listed, and check locally.")  # fmt: skip
 
 
 def _all_of_them(key: Key, caution: Caution, language: Language) -> str:

@@ -44,7 +44,7 @@ def _text(reader: PdfReader, page: int = 0) -> str:
             "Fenestra cf. alta",
             "not identified to species",
             [
-                (Stake.HAZARD, "MAY BE DANGEROUS. Do not handle."),
+                (Stake.HAZARD, "MOST LIKELY DANGEROUS. Do not handle."),
                 (Stake.PERMIT, "MAY BE PERMIT-LISTED. Papers: check locally."),
             ],
         ),
@@ -94,7 +94,7 @@ def test_a_roll_has_one_label_per_page_of_its_own_size():
         (62, 29), abs=0.05
     )
     assert "Fenestra cf. alta" in _text(reader, 1)
-    assert "MAY BE DANGEROUS. Do not handle." in _text(reader, 1)
+    assert "MOST LIKELY DANGEROUS. Do not handle." in _text(reader, 1)
 
 
 def test_used_labels_of_a_sheet_are_left_free():

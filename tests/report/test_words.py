@@ -174,6 +174,18 @@ def test_a_caution_that_only_such_taxa_keep_up_says_so():
     assert words.caution_sentence(KEY, listed[0]).startswith("Only permit-listed")
 
 
+def test_a_caution_says_when_the_danger_is_more_than_possible():
+    warned = judged(case("fenestra_alta", 5)).cautions[0]
+    papers = judged(case("porta_lata", 5)).cautions
+    listed = next(one for one in papers if one.stake is Stake.PERMIT)
+    outside = judged(chimera()).cautions
+
+    assert (warned.certain, warned.likely) == (False, True)
+    assert words.caution_sentence(KEY, warned).startswith("Most likely this is a medically")
+    assert words.caution_sentence(KEY, listed).startswith("Most likely this is a permit-listed")
+    assert not any(caution.likely for caution in outside)
+
+
 def test_the_mixup_warning_says_what_else_why_and_what_decides():
     assert words.mixup_warning(KEY, LABEL) == (
         "Also sold as “Black lamp scorpion”: Lampa rubra and Fenestra alta; not in this key: brass "

@@ -120,13 +120,17 @@ class CautionBar(QFrame):
     def _words(self, caution: Caution) -> tuple[str, str]:
         if self.stake is Stake.HAZARD:
             head = self.tr("Again: do not handle.") if self._again else self.tr("Do not handle.")
+            likely = self.tr("Most likely it is a medically significant species.")
             only = self.tr("Only medically significant species are left.")
             again = self.tr("A medically significant species is possible again.")
             still = self.tr("A medically significant species is still possible.")
         else:
             returned, first = self.tr("Again: treat as listed."), self.tr("Treat as listed.")
             head = returned if self._again else first
+            likely = self.tr("Most likely it is a permit-listed species.")
             only = self.tr("Only permit-listed species are left.")
             again = self.tr("A permit-listed species is possible again.")
             still = self.tr("A permit-listed species is still possible.")
-        return head, only if caution.certain else again if self._again else still
+        if caution.certain or caution.likely:
+            return head, only if caution.certain else likely
+        return head, again if self._again else still

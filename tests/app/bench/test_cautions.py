@@ -9,6 +9,15 @@ from idkey.app.bench.verdict_view import VerdictView
 from idkey.app.parts.desk import Desk
 from idkey.engine.result import Stake
 from idkey.engine.sample import sample_case
+from idkey.model.case import Finding
+
+FAT_TAILED = {
+    "metasoma_robustness": "thick",
+    "chela_robustness": "slender",
+    "sternum_shape": "triangular",
+    "body_compression": "none",
+}
+"""What sets the fat-tailed scorpions apart through a lid."""
 
 
 @pytest.fixture
@@ -58,3 +67,10 @@ def test_a_caution_that_comes_back_is_spoken_at_once(verdict: VerdictView, state
 
     assert before == []
     assert spoken[0].startswith("Again")
+
+
+def test_a_danger_that_is_likely_is_not_called_possible(verdict: VerdictView, state: BenchState):
+    for character, states in FAT_TAILED.items():
+        state.observe(Finding(character=character, states=(states,)))
+
+    assert "Most likely" in verdict.hazard.text
