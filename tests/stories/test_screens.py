@@ -114,3 +114,12 @@ def test_the_bench_needs_no_scrolling_at_usual_sizes(keeper: Keeper, size: tuple
 
     assert keeper.bench.middle.page is Page.QUESTION
     assert keeper.bench.overflow == 0
+
+
+def test_another_look_leaves_one_in_the_place_where_one_is(keeper: Keeper):
+    theme, program = keeper.start.theme, keeper.program
+    program.window.commands.run("workshop")
+    theme.choose(theme.scheme, 110)
+
+    assert program.window.rooms.place == "workshop"
+    theme.choose(theme.scheme, 100)

@@ -147,8 +147,12 @@ class Program(QObject):
         return window
 
     def _remake(self) -> None:
+        """Make the window anew, and go to where one was."""
+        place = self.window.rooms.place
         self.window.close_work()
         self.window = self._made_window()
+        if place != self.window.rooms.place:
+            self.window.commands.run(place)
 
     @Slot(object)
     def _on_state_changed(self, session: Session) -> None:
