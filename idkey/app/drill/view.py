@@ -15,6 +15,7 @@ from idkey.app.drill.telling import TellingView
 from idkey.app.drill.words import exercise_title
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.notice import Notice
 from idkey.drill.beginning import Run
@@ -49,8 +50,6 @@ class DrillView(QWidget):
         self.back = KeyButton(self.tr("Back"), "Esc", theme, "quiet")
         self.title = caption(rank="lead", wraps=False)
         self.score = caption(rank="soft", wraps=False)
-        for line in (self.title, self.score):
-            line.setMinimumWidth(1)  # large text must not widen the window
         self.progress = KeyButton(self.tr("Progress"), "Ctrl+P", theme, "quiet")
         self.people = KeyButton(self.tr("Everybody"), "Ctrl+E", theme, "quiet")
         self.start_page = StartPage(state.keys.titles, desk)
@@ -152,21 +151,21 @@ class DrillView(QWidget):
             self._pages.setCurrentWidget(page)
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
-        head.setSpacing(12)
-        head.addWidget(self.back)
-        head.addWidget(self.title)
-        head.addWidget(self.score)
-        head.addStretch(1)
-        head.addWidget(self.progress)
-        head.addWidget(self.people)
+        both = QWidget()
+        row = QHBoxLayout(both)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.progress)
+        row.addWidget(self.people)
+        head = FlowRow(gap=12, last_ends=True)  # large text breaks it, and must not widen it
+        for part in (self.back, self.title, self.score, both):
+            head.add(part)
         pages = (self.start_page, self.naming, self.telling, self.casework)
         for page in (*pages, self.waiting, self.progress_page, self.people_page):
             self._pages.addWidget(page)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 10, 16, 12)
         column.setSpacing(12)
-        column.addLayout(head)
+        column.addWidget(head)
         column.addWidget(self._pages, 1)
         column.addWidget(self.notice)
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSizePolicy, QVBoxLayout, QWidget
 
+from idkey.app.library.flowing import LARGE
 from idkey.app.library.intake import file_filter
 from idkey.app.library.menu_button import MenuButton
 from idkey.app.parts.captions import caption
@@ -90,12 +91,15 @@ class EditionChoice(QWidget):
         label.setBuddy(self.choice)
         row = QHBoxLayout()
         row.addWidget(self.choice, 1)
-        row.addWidget(self.other)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(desk.theme.px(2))
         column.addWidget(label)
         column.addLayout(row)
+        if desk.theme.scale < LARGE:
+            row.addWidget(self.other)
+        else:  # beside it the choice would show nothing
+            column.addWidget(self.other)
         self.choice.currentIndexChanged.connect(self._on_index_changed)
 
     @property

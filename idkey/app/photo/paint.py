@@ -161,9 +161,13 @@ def draw_empty(painter: QPainter, area: QRectF, words: str, theme: Theme) -> Non
     painter.setPen(QPen(theme.colour("outline"), 1.5, Qt.PenStyle.DashLine))
     painter.drawRoundedRect(frame, 12, 12)
     painter.setPen(theme.colour("soft"))
-    painter.setFont(theme.font(15))
-    flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-    painter.drawText(frame.adjusted(margin, margin, -margin, -margin), int(flags), words)
+    flags = int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
+    for size, edge in ((15, margin), (13, 4), (11, 4)):  # large text in a small place
+        room = frame.adjusted(edge, edge, -edge, -edge)
+        painter.setFont(theme.font(size))
+        if room.contains(painter.boundingRect(room, flags, words)):
+            break
+    painter.drawText(room, flags, words)
 
 
 def draw_loupe(

@@ -181,7 +181,7 @@ class AgainPage(QWidget):
             return
         case = one.stored.case
         facts = " · ".join(p for p in (case.claim.supplier, case.claim.date, case.id[:8]) if p)
-        html = head(f"“{case.claim.text}”" if case.claim.text else case.id[:8])
+        html = head(self._language.quote(case.claim.text) if case.claim.text else case.id[:8])
         html += paragraph(escape(facts), "soft")
         html += head(self.tr("What changes")) + bullets(map(escape, one.changes))
         html += head(self.tr("Why")) + bullets(map(escape, one.reasons))
@@ -221,8 +221,10 @@ class AgainPage(QWidget):
     @Slot(object)
     def _on_counted(self, counted: tuple[tuple[str, str, int], ...]) -> None:
         here = self.key.value(self.key.currentIndex()) if self.key.count() else None
-        words = self.tr("{title}: {n} cases")
-        self.key.offer((words.format(title=title, n=n), name) for name, title, n in counted)
+        one, many = self.tr("{title}: one case"), self.tr("{title}: {n} cases")
+        self.key.offer(
+            ((one if n == 1 else many).format(title=title, n=n), name) for name, title, n in counted
+        )
         self.key.choose(here)
         if not counted:
             self.said.setText(self.tr("No case is recorded yet with a key that is at hand."))

@@ -35,7 +35,7 @@ def case_page(found: Detail, language: Language, *, shown: frozenset[str] = froz
     """
     case, summary = found.stored.case, found.stored.summary
     claim = case.claim
-    title = f"“{claim.text}”" if claim.text else translate("records", "No label")
+    title = language.quote(claim.text) if claim.text else translate("records", "No label")
     parts = [head(title)]
     facts = (claim.supplier, language.day(claim.date), claim.sex, claim.size)
     told = " · ".join(fact for fact in facts if fact)

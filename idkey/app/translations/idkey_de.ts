@@ -115,6 +115,10 @@
         <translation>{title}: {n} Fälle</translation>
     </message>
     <message>
+        <source>{title}: one case</source>
+        <translation>{title}: ein Fall</translation>
+    </message>
+    <message>
         <source>No case is recorded yet with a key that is at hand.</source>
         <translation>Noch ist kein Fall mit einem Schlüssel aufgezeichnet, der zur Hand ist.</translation>
     </message>
@@ -489,7 +493,7 @@
     </message>
     <message>
         <source>One per state</source>
-        <translation>Eine je Ausprägung</translation>
+        <translation>Eine je Zustand</translation>
     </message>
     <message>
         <source>Couplets from the scores</source>
@@ -512,7 +516,7 @@
     </message>
     <message>
         <source>These are the couplets of the key now; take back brings the others back.</source>
-        <translation>Das sind jetzt die Alternativen des Schlüssels; Zurücknehmen bringt die anderen wieder.</translation>
+        <translation>Das sind jetzt die Alternativen des Schlüssels; Rückgängig bringt die anderen wieder.</translation>
     </message>
     <message>
         <source>The scores have changed since: build again.</source>
@@ -694,6 +698,10 @@
         <translation>Wieder: nicht anfassen.</translation>
     </message>
     <message>
+        <source>Most likely it is a medically significant species.</source>
+        <translation>Höchstwahrscheinlich ist es eine medizinisch bedeutsame Art.</translation>
+    </message>
+    <message>
         <source>Only medically significant species are left.</source>
         <translation>Nur medizinisch bedeutsame Arten sind übrig.</translation>
     </message>
@@ -712,6 +720,10 @@
     <message>
         <source>Again: treat as listed.</source>
         <translation>Wieder: wie gelistet behandeln.</translation>
+    </message>
+    <message>
+        <source>Most likely it is a permit-listed species.</source>
+        <translation>Höchstwahrscheinlich ist es eine gelistete Art.</translation>
     </message>
     <message>
         <source>Only permit-listed species are left.</source>
@@ -814,6 +826,10 @@
     <message>
         <source>This key has no source “{name}” yet.</source>
         <translation>Dieser Schlüssel hat noch keine Quelle „{name}“.</translation>
+    </message>
+    <message>
+        <source>Same basis and sources for {n} chosen cells</source>
+        <translation>Gleiche Grundlage und Quellen für {n} gewählte Zellen</translation>
     </message>
     <message>
         <source>Sex</source>
@@ -2119,7 +2135,7 @@
     </message>
     <message>
         <source>What saving would change: checks, couplets, cases</source>
-        <translation>Was Sichern ändern würde: Prüfungen, Alternativen, Fälle</translation>
+        <translation>Was das Speichern ändern würde: Prüfsätze, Alternativen, Fälle</translation>
     </message>
     <message>
         <source>Put away</source>
@@ -2143,7 +2159,7 @@
     </message>
     <message>
         <source>Take back</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Do again</source>
@@ -2181,7 +2197,7 @@
     </message>
     <message>
         <source>Nothing has changed since the key was saved.</source>
-        <translation>Nichts hat sich geändert, seit der Schlüssel gesichert wurde.</translation>
+        <translation>Nichts hat sich geändert, seit der Schlüssel gespeichert wurde.</translation>
     </message>
     <message>
         <source>What the changes do can be said once the key has no errors.</source>
@@ -2197,7 +2213,7 @@
     </message>
     <message>
         <source>One change since the key was saved.</source>
-        <translation>Eine Änderung, seit der Schlüssel gesichert wurde.</translation>
+        <translation>Eine Änderung, seit der Schlüssel gespeichert wurde.</translation>
     </message>
     <message>
         <source>{n} changes.</source>
@@ -2224,11 +2240,11 @@
     </message>
     <message>
         <source>Mine</source>
-        <translation>Meins</translation>
+        <translation>Meine</translation>
     </message>
     <message>
         <source>Theirs</source>
-        <translation>Das andere</translation>
+        <translation>Die andere</translation>
     </message>
     <message>
         <source>Take mine everywhere</source>
@@ -2330,7 +2346,7 @@
     </message>
     <message>
         <source>Version</source>
-        <translation>Fassung</translation>
+        <translation>Version</translation>
     </message>
     <message>
         <source>such as 1.0.0</source>
@@ -2535,7 +2551,7 @@
     </message>
     <message>
         <source>At the bench this label says</source>
-        <translation>Am Arbeitstisch sagt dieses Etikett</translation>
+        <translation>Am Tisch sagt dieses Etikett</translation>
     </message>
 </context>
 <context>
@@ -3070,6 +3086,10 @@
         <translation>Mit Fehler</translation>
     </message>
     <message>
+        <source>Two alike</source>
+        <translation>Ähnliches Paar</translation>
+    </message>
+    <message>
         <source>Words</source>
         <translation>Wörter</translation>
     </message>
@@ -3204,6 +3224,10 @@
     <message>
         <source>Write a number of 0 or more, such as 12.5.</source>
         <translation>Eine Zahl ab 0 schreiben, etwa 12,5.</translation>
+    </message>
+    <message>
+        <source>Far from what is known of the candidates: {known}</source>
+        <translation>Weit von dem, was von den Kandidaten bekannt ist: {known}</translation>
     </message>
 </context>
 <context>
@@ -3770,15 +3794,15 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Save as PDF …</source>
-        <translation>Als PDF sichern …</translation>
+        <translation>Als PDF speichern …</translation>
     </message>
     <message>
         <source>Save as HTML …</source>
-        <translation>Als HTML sichern …</translation>
+        <translation>Als HTML speichern …</translation>
     </message>
     <message>
         <source>Save as text …</source>
-        <translation>Als Text sichern …</translation>
+        <translation>Als Text speichern …</translation>
     </message>
     <message>
         <source>Where to write</source>
@@ -4585,7 +4609,7 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Makes a key with {size}; scores: {n}.</source>
-        <translation>Ergibt einen Schlüssel: {size}; Bewertungen: {n}.</translation>
+        <translation>Ergibt einen Schlüssel: {size}; Werte: {n}.</translation>
     </message>
 </context>
 <context>
@@ -6390,162 +6414,6 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>Einen Blick wert</translation>
     </message>
     <message>
-        <source>The file does not say how each character is looked at; all were set to the hand lens, so that none is proposed for an animal that must not be handled. Set them in the workshop.</source>
-        <translation>Die Datei sagt nicht, wie jedes Merkmal anzusehen ist; alle wurden auf die Lupe gesetzt, damit keines für ein Tier vorgeschlagen wird, das nicht angefasst werden darf. Legen Sie es in der Werkstatt fest.</translation>
-    </message>
-    <message>
-        <source>The file does not say how dangerous each taxon is; all were set to medically significant, so that none is taken lightly. Set the danger and the permits in the workshop.</source>
-        <translation>Die Datei sagt nicht, wie gefährlich jedes Taxon ist; alle wurden auf medizinisch bedeutsam gesetzt, damit keines leichtgenommen wird. Legen Sie Gefahr und Artenschutz in der Werkstatt fest.</translation>
-    </message>
-    <message>
-        <source>Columns left out: {names}.</source>
-        <translation>Weggelassene Spalten: {names}.</translation>
-    </message>
-    <message>
-        <source>The file is not UTF-8; it was read as Windows-1252.</source>
-        <translation>Die Datei ist kein UTF-8; sie wurde als Windows-1252 gelesen.</translation>
-    </message>
-    <message>
-        <source>The block {name} was left out.</source>
-        <translation>Der Block {name} fiel weg.</translation>
-    </message>
-    <message>
-        <source>{n} further data sets were left out.</source>
-        <translation>{n} weitere Datensätze fielen weg.</translation>
-    </message>
-    <message>
-        <source>{n} further keys were left out.</source>
-        <translation>{n} weitere Schlüssel fielen weg.</translation>
-    </message>
-    <message>
-        <source>Not read: {names}.</source>
-        <translation>Nicht gelesen: {names}.</translation>
-    </message>
-    <message>
-        <source>Text characters became remarks on their taxa: {names}.</source>
-        <translation>Textmerkmale wurden zu Bemerkungen an ihren Taxa: {names}.</translation>
-    </message>
-    <message>
-        <source>It is a matrix of the key &apos;{key}&apos;; all else was taken from that key.</source>
-        <translation>Es ist eine Matrix des Schlüssels „{key}“; alles andere stammt aus diesem Schlüssel.</translation>
-    </message>
-    <message>
-        <source>{file} was left behind: {reason}</source>
-        <translation>{file} blieb zurück: {reason}</translation>
-    </message>
-    <message>
-        <source>Sources, remarks and the basis of scores have no place in a CSV matrix.</source>
-        <translation>Quellen, Bemerkungen und die Grundlage der Bewertungen haben in einer CSV-Matrix keinen Platz.</translation>
-    </message>
-    <message>
-        <source>The key&apos;s {parts} have no place in a CSV matrix.</source>
-        <translation>In einer CSV-Matrix haben aus dem Schlüssel keinen Platz: {parts}.</translation>
-    </message>
-    <message>
-        <source>Characters are named by their ids; what is said about them is left out.</source>
-        <translation>Merkmale stehen mit ihren Kennungen; was über sie gesagt ist, fällt weg.</translation>
-    </message>
-    <message>
-        <source>Of taxa only name, authority and family are written; dangers, permits and the rest are left out.</source>
-        <translation>Von Taxa werden nur Name, Autor und Familie geschrieben; Gefahren, Artenschutz und das Übrige fallen weg.</translation>
-    </message>
-    <message>
-        <source>The key&apos;s {n} pictures are not in it.</source>
-        <translation>Die {n} Bilder des Schlüssels sind nicht darin.</translation>
-    </message>
-    <message>
-        <source>The key&apos;s picture is not in it.</source>
-        <translation>Das Bild des Schlüssels ist nicht darin.</translation>
-    </message>
-    <message>
-        <source>Comments in the key&apos;s files are not in it.</source>
-        <translation>Kommentare in den Dateien des Schlüssels sind nicht darin.</translation>
-    </message>
-    <message>
-        <source>Numbers were written as classes: {names}.</source>
-        <translation>Zahlen wurden als Klassen geschrieben: {names}.</translation>
-    </message>
-    <message>
-        <source>How often a state occurs was left out; every state counts alike.</source>
-        <translation>Wie oft ein Zustand vorkommt, fiel weg; jeder zählt gleich.</translation>
-    </message>
-    <message>
-        <source>Scores for one sex or stage were joined with those for the other.</source>
-        <translation>Bewertungen für ein Geschlecht oder Stadium wurden mit denen für das andere vereint.</translation>
-    </message>
-    <message>
-        <source>The format has no place for {parts}.</source>
-        <translation>Das Format hat keinen Platz für: {parts}.</translation>
-    </message>
-    <message>
-        <source>Only names of taxa, characters and states were written, not what is said about them: no authorities, dangers or permits.</source>
-        <translation>Nur Namen von Taxa, Merkmalen und Zuständen wurden geschrieben, nicht was über sie gesagt ist: keine Autoren, keine Gefahren, kein Artenschutz.</translation>
-    </message>
-    <message>
-        <source>Signs that other readers stumble over were left out of names ({n}).</source>
-        <translation>Zeichen, über die andere Leser stolpern, fielen aus Namen weg ({n}).</translation>
-    </message>
-    <message>
-        <source>The standard has no place for {parts}; they stand in elements of this program&apos;s own, which other programs skip.</source>
-        <translation>Der Standard hat keinen Platz für {parts}; das steht in eigenen Elementen dieses Programms, die andere Programme übergehen.</translation>
-    </message>
-    <message>
-        <source>Leads that end in several taxa end in a group of them, as the standard wants.</source>
-        <translation>Alternativen, die in mehreren Taxa enden, enden in einer Gruppe daraus, wie der Standard es will.</translation>
-    </message>
-    <message>
-        <source>By its heading.</source>
-        <translation>Nach ihrer Überschrift.</translation>
-    </message>
-    <message>
-        <source>It has no heading.</source>
-        <translation>Sie hat keine Überschrift.</translation>
-    </message>
-    <message>
-        <source>It has no values.</source>
-        <translation>Sie hat keine Werte.</translation>
-    </message>
-    <message>
-        <source>The first column in which every cell differs.</source>
-        <translation>Die erste Spalte, in der jede Zelle anders ist.</translation>
-    </message>
-    <message>
-        <source>&apos;{heading}&apos; says it already.</source>
-        <translation>„{heading}“ sagt es schon.</translation>
-    </message>
-    <message>
-        <source>Numbers, with a unit in the heading.</source>
-        <translation>Zahlen mit einer Einheit in der Überschrift.</translation>
-    </message>
-    <message>
-        <source>Whole numbers without a unit.</source>
-        <translation>Ganze Zahlen ohne Einheit.</translation>
-    </message>
-    <message>
-        <source>Numbers without a unit.</source>
-        <translation>Zahlen ohne Einheit.</translation>
-    </message>
-    <message>
-        <source>{why} Cells that are none: {n}.</source>
-        <translation>{why} Zellen, die keine sind: {n}.</translation>
-    </message>
-    <message>
-        <source>{n} different words.</source>
-        <translation>{n} verschiedene Wörter.</translation>
-    </message>
-    <message>
-        <source>The spreadsheet took cells for dates.</source>
-        <translation>Die Tabelle hielt Zellen für Daten.</translation>
-    </message>
-    <message>
-        <source>Nearly every cell differs: a text.</source>
-        <translation>Fast jede Zelle ist anders: ein Text.</translation>
-    </message>
-    <message>
-        <source>All cells say the same.</source>
-        <translation>Alle Zellen sagen dasselbe.</translation>
-    </message>
-    <message>
         <source>Names of the taxa</source>
         <translation>Namen der Taxa</translation>
     </message>
@@ -6727,7 +6595,7 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Scores</source>
-        <translation>Bewertungen</translation>
+        <translation>Werte</translation>
     </message>
     <message>
         <source>Labels</source>
@@ -6794,6 +6662,10 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     <message>
         <source>It opened without the cases that were on the bench. They are kept in the records: open them again one after another.</source>
         <translation>Es öffnete ohne die Fälle, die auf dem Tisch lagen. Sie stehen in den Akten: Öffnen Sie sie einen nach dem anderen wieder.</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <translation>de</translation>
     </message>
 </context>
 <context>
@@ -7425,7 +7297,7 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Misread in drill</source>
-        <translation>In der Übung verwechselt</translation>
+        <translation>Verwechslungen</translation>
     </message>
     <message>
         <source>What changes</source>

@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QTranslator
+from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
 from PySide6.QtWidgets import QApplication
 
 FOLDER = Path(__file__).parents[1] / "translations"
@@ -26,7 +26,7 @@ class Translation:
 
     def __init__(self, app: QApplication) -> None:
         self._app = app
-        self._translator: QTranslator | None = None
+        self._translators: list[QTranslator] = []
         self.code = ""
 
     def speak(self, code: str) -> None:
@@ -34,9 +34,22 @@ class Translation:
         code = code if code in CODES else "en"
         if code == self.code:
             return
-        if self._translator is not None:
-            self._app.removeTranslator(self._translator)
-        self._translator = QTranslator(self._app)
-        self._translator.load(str(FOLDER / f"idkey_{code}.qm"))
-        self._app.installTranslator(self._translator)
+        for old in self._translators:
+            self._app.removeTranslator(old)
+        self._translators = [self._installed(file) for file in _catalogues(code)]
         self.code = code
+
+    def _installed(self, file: Path) -> QTranslator:
+        made = QTranslator(self._app)
+        made.load(str(file))
+        self._app.installTranslator(made)
+        return made
+
+
+def _catalogues(code: str) -> tuple[Path, ...]:
+    """What Qt itself says (keys, dialogs for files), then ours, which counts first."""
+    own = FOLDER / f"idkey_{code}.qm"
+    if code == "en":
+        return (own,)
+    qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+    return qt / f"qtbase_{code}.qm", own

@@ -7,7 +7,7 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.theme import Theme
-from idkey.app.parts.worded import worded
+from idkey.app.parts.worded import window_language, worded
 from idkey.app.workshop.matrix_edit import CellMistake
 from idkey.model.key import Key
 
@@ -65,7 +65,7 @@ class MistakesDialog(QDialog):
         said = f"{worded(mistake.problem)} {worded(mistake.remedy)}"
         taxon, character = mistake.cell
         if taxon not in self._key.taxon or character not in self._key.character:
-            return f"“{mistake.text[:40]}”: {said}"
+            return f"{window_language().quote(mistake.text[:40])}: {said}"
         return f"{self._key.taxon[taxon].name}, {self._key.character[character].name}: {said}"
 
     @Slot(QModelIndex)

@@ -2,10 +2,11 @@
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.scrolling import scrolled
@@ -176,10 +177,9 @@ class ObservedPage(QWidget):
         self._grid.setContentsMargins(4, 0, 12, 0)
         for place, share in ((0, 4), (3, 3), (6, 5)):
             self._grid.setColumnStretch(place, share)
-        foot = QHBoxLayout()
-        foot.addWidget(self.all)
-        foot.addStretch(1)
-        foot.addWidget(self.accept)
+        foot = FlowRow(gap=8, last_ends=True)
+        foot.add(self.all)
+        foot.add(self.accept)
         note = self.tr(
             "From drawings in the drill; the first {warm} answers of each person to a character "
             "are left out. An offer takes {n} answers and leans towards the rate in the key. "
@@ -193,7 +193,7 @@ class ObservedPage(QWidget):
         pane.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)  # large text
         column.addWidget(pane, 1)
         column.addWidget(caption(note.format(warm=WARM_UP, n=ENOUGH), "small"))
-        column.addLayout(foot)
+        column.addWidget(foot)
 
     @Slot()
     def _on_ticked(self) -> None:

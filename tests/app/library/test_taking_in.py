@@ -170,7 +170,7 @@ def test_a_matrix_that_was_filled_in_elsewhere_goes_back_into_its_key(
 
     assert view.arrival.welcome.arrival.key.id == "kitchen-leaves"
     (change,) = view.arrival.changes.rows.rows
-    assert "The score of" in change.words
+    assert "Relief of the upper side: " in change.words
 
 
 def test_pasted_json_is_read_like_a_file(
