@@ -107,6 +107,14 @@ class CellEditor(QFrame):
         else:
             self.known.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def flush(self) -> None:
+        """Tell what is typed and was not left yet."""
+        if self._key is None or not self.isVisible():
+            return
+        if isinstance(self.value, NumberFields) and self.value.isVisible():
+            self.value.flush()
+        self.grounds.flush()
+
     def event(self, event: QEvent) -> bool:
         """Take the key for finding before the window does."""
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.ShortcutOverride:

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import QStringListModel, Qt, Signal, Slot
+from PySide6.QtCore import QStringListModel, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QCompleter, QGridLayout, QLabel, QLineEdit, QWidget
 
 from idkey.app.parts.captions import button, caption
@@ -14,6 +14,9 @@ from idkey.model.key import Key
 from idkey.model.score import Score
 from idkey.model.source import Basis
 from idkey.report.terms import basis_words, sex_words, stage_words
+
+PAUSE_MS = 900
+"""Time without typing after which a note counts."""
 
 
 class CellGrounds(QWidget):
@@ -62,8 +65,11 @@ class CellGrounds(QWidget):
         self._lay_out(desk)
         for choice in (self.sex, self.stage, self.basis):
             choice.activated.connect(self._on_activated)
+        self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
+        self._pause.timeout.connect(self._on_paused)
         for field in (self.sources, self.note):
             field.editingFinished.connect(self._on_edited)
+            field.textEdited.connect(self._pause.start)
 
     def show_score(self, key: Key, score: Score) -> None:
         """Show what a score holds for and rests on."""
@@ -77,7 +83,7 @@ class CellGrounds(QWidget):
         text = ", ".join(score.sources)
         if not self.sources.hasFocus() or _words(self.sources.text()) != score.sources:
             self.sources.setText(text)
-        if self.note.text() != score.note:
+        if self.note.text().strip() != score.note:
             self.note.setText(score.note)
         unknown = self.tr("This key has no source “{name}” yet.")
         told = (
@@ -86,6 +92,10 @@ class CellGrounds(QWidget):
         )
         self.cited.setText("\n".join(told))
         self.cited.setVisible(bool(score.sources))
+
+    def flush(self) -> None:
+        """Tell what is typed, if it is something else."""
+        self._told()
 
     def show_chosen(self, cells: int) -> None:
         """Offer to let all chosen cells rest on the same, when there are several."""
@@ -117,7 +127,8 @@ class CellGrounds(QWidget):
         grid.addWidget(self.spread, len(rows) + 1, 0, 1, 2)
 
     def _told(self) -> None:
-        if self._score is None:
+        self._pause.stop()
+        if self._score is None or self.isHidden():
             return
         score = replace(
             self._score,
@@ -129,6 +140,13 @@ class CellGrounds(QWidget):
         )
         if score != self._score:
             self.changed.emit(score)
+
+    @Slot()
+    def _on_paused(self) -> None:
+        """A short name that is half typed is none yet."""
+        known = self._names.stringList()
+        if all(name in known for name in _words(self.sources.text())):
+            self._told()
 
     @Slot(int)
     def _on_activated(self, _: int) -> None:

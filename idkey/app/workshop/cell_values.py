@@ -205,6 +205,10 @@ class NumberFields(QWidget):
         self.fields["low"].setFocus(Qt.FocusReason.OtherFocusReason)
         self.fields["low"].selectAll()
 
+    def flush(self) -> None:
+        """Tell the range that is typed, if it is another."""
+        self._on_edited()
+
     @Slot()
     def _on_edited(self) -> None:
         try:

@@ -2,12 +2,7 @@
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import (
-    QApplication,
-    QHBoxLayout,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
@@ -66,8 +61,7 @@ class MatrixPage(QWidget):
         self.story.setTextFormat(Qt.TextFormat.PlainText)
         self.counts = caption(rank="small", wraps=False)
         self.legend = MatrixLegend(desk.theme)
-        self._table = QWidget()
-        self._side = scrolled(self.editor)
+        self._table, self._side = QWidget(), scrolled(self.editor)
         self._lay_out()
         self._connect()
         if state.editing is not None:
@@ -78,6 +72,11 @@ class MatrixPage(QWidget):
         if not self.grid.currentIndex().isValid():
             self.grid.go_to(("", ""))
         self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def flush(self) -> None:
+        """Make what is being typed a step."""
+        self.entry.flush()
+        self.editor.flush()
 
     def show_place(self, place: object) -> None:
         """Go to the cell, or to the pair of taxa, that a mistake or a remark is about."""
@@ -152,21 +151,22 @@ class MatrixPage(QWidget):
             self.grid.delegate.strong = frozenset(
                 (rows[t], columns[c]) for t, c in cells if t in rows and c in columns
             )
-        filled, whole = len(key.cells), len(key.taxa) * len(key.characters)
-        text = self.tr("{n} of {all} cells filled").format(n=filled, all=whole)
+        whole = len(key.taxa) * len(key.characters)
+        text = self.tr("{n} of {all} cells filled").format(n=len(key.cells), all=whole)
         if sought not in EVERYWHERE:
             text = f"{self.tools.title(sought)}: {len(cells)} · {text}"
         self.counts.setText(text)
         self.grid.viewport().update()
 
+    @Slot()
     def _show_cell(self) -> None:
         editing, cell = self._state.editing, self.grid.cell
         if editing is None or cell[0] not in editing.key.taxon:
             self.story.setText("")
             return
         story = self.model.data(self.grid.currentIndex(), Qt.ItemDataRole.AccessibleDescriptionRole)
-        taxon, character = editing.key.taxon[cell[0]], editing.key.character[cell[1]]
-        self.story.setText(f"{taxon.name} · {character.name}: {story}")
+        names = editing.key.taxon[cell[0]].name, editing.key.character[cell[1]].name
+        self.story.setText(f"{' · '.join(names)}: {story}")
         if not self._side.isHidden():
             self.editor.show_cell(editing.key, cell)
             self._on_chosen()
@@ -195,7 +195,7 @@ class MatrixPage(QWidget):
     def _connect(self) -> None:
         for bar in (self.grid.verticalScrollBar(), self.grid.horizontalScrollBar()):
             bar.valueChanged.connect(self._on_scrolled)
-        self.grid.moved.connect(self._on_moved)
+        self.grid.moved.connect(self._show_cell)
         self.grid.wanted.connect(self._on_wanted)
         self.grid.typed.connect(self._on_typed)
         self.entry.entered.connect(self._on_entered)
@@ -215,10 +215,6 @@ class MatrixPage(QWidget):
     @Slot()
     def _on_scrolled(self) -> None:
         self.entry.follow(self.grid.visualRect(self.grid.currentIndex()))
-
-    @Slot(object)
-    def _on_moved(self, _: Cell) -> None:
-        self._show_cell()
 
     @Slot(object)
     def _on_wanted(self, deed: Deed) -> None:

@@ -70,6 +70,11 @@ class QuickEntry(QLineEdit):
             self.move(max(0, place.left()), place.top())
             self._say(self.hint.text())
 
+    def flush(self) -> None:
+        """Take what is typed, where it can be taken."""
+        if self.isVisible():
+            self._take(0)
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Enter takes it, Escape gives up, and what is left is taken where it can be."""
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress:

@@ -103,10 +103,18 @@ class WorkshopView(QWidget):
 
     def close_work(self) -> None:
         """Let go of work under way in the pages; the state keeps what was done."""
+        self._flush()
         for page in self._made.values():
             close = getattr(page, "close_work", None)
             if close is not None:
                 close()
+
+    def _flush(self) -> None:
+        """Make what is just being typed a step."""
+        for page in self._made.values():
+            flush = getattr(page, "flush", None)
+            if flush is not None:
+                flush()
 
     def go_to(self, page: str) -> QWidget | None:
         """Go to a page by its stable name; None when there is no such page."""
@@ -196,10 +204,7 @@ class WorkshopView(QWidget):
     @Slot()
     def _on_save_pressed(self) -> None:
         """Save with what is just being typed: a shortcut does not leave the field."""
-        for page in self._made.values():
-            flush = getattr(page, "flush", None)
-            if flush is not None:
-                flush()
+        self._flush()
         self._state.save()
 
     @Slot()

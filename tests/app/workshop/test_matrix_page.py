@@ -17,7 +17,7 @@ from idkey.app.workshop.mistakes_dialog import MistakesDialog
 from idkey.app.workshop.state import WorkshopState
 from idkey.engine.audit import Remark, Weakness
 from idkey.formats.folder import read_key
-from idkey.model.score import Inapplicable, Shows
+from idkey.model.score import Inapplicable, Shows, Spans
 from idkey.model.source import Basis
 
 KEY, CTRL, SHIFT = Qt.Key, Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
@@ -296,3 +296,25 @@ def test_all_chosen_cells_can_rest_on_the_same_in_one_step(
     assert workshop.editing.key.scores == before.scores
     page.grid.go_to(page.model.cell(2, 2))
     assert not page.editor.grounds.spread.isVisible()
+
+
+def test_what_is_being_typed_into_a_cell_is_there_when_one_saves(
+    page: MatrixPage, workshop: WorkshopState, qtbot: QtBot
+):
+    numeric = next(c for c in page.model.characters if c.kind.numeric)
+    cell = page.model.taxa[0].id, numeric.id
+    page.grid.go_to(cell)
+    press(qtbot, KEY.Key_Return)
+    page.editor.grounds.note.setFocus()
+    qtbot.keyClicks(page.editor.grounds.note, "page 12 ")
+    page.flush()
+    page.editor.value.fields["n"].setFocus()
+    qtbot.keyClicks(page.editor.value.fields["n"], "7")
+    page.flush()
+
+    (score,) = workshop.editing.key.cells[cell]
+    assert (score.note, score.value.n) == ("page 12", 7)
+    press(qtbot, KEY.Key_Escape)
+    qtbot.keyClicks(page.grid, "7")
+    page.flush()
+    assert workshop.editing.key.cells[cell][0].value == Spans(low=7, high=7)
