@@ -34,3 +34,17 @@ def test_the_collector_is_back_after_work_that_was_stopped(qtbot: QtBot):
     assert jobs.close()
 
     assert gc.isenabled()
+
+
+def test_a_job_whose_owner_is_gone_does_not_keep_the_collector_off(qtbot: QtBot):
+    go, owner = threading.Event(), Jobs(threads=1)
+    lost = Job(lambda _: go.wait(5))
+    owner.start(lost)
+    go.set()
+    owner.wait()  # its end is never delivered: nobody turns the loop
+    jobs = Jobs(threads=1)
+    jobs.start(Job(lambda _: None))
+
+    assert jobs.close()
+    assert gc.isenabled()
+    qtbot.waitUntil(lambda: not owner.busy)

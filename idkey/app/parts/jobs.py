@@ -33,8 +33,9 @@ def _begin(job: "Job") -> None:
 
 
 def _finish(job: "Job") -> None:
+    # One whose owner went before it could tell counts no longer once its work is done.
     _at_work.discard(job)
-    if not _at_work:
+    if all(one.left for one in _at_work):
         gc.enable()
 
 
@@ -75,6 +76,7 @@ class Job(QObject):
 
     def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self.left = False  # whether the work has left its pool thread
         self._work = work
         self._stop = threading.Event()
         self._last_tick = 0.0
@@ -94,7 +96,10 @@ class Job(QObject):
             end = _End(result=self._work(self._tick))
         except BaseException as err:  # noqa: BLE001 - the pool would only print it
             end = _End(error=err)
-        self._returned.emit(end)
+        try:
+            self._returned.emit(end)
+        finally:
+            self.left = True
 
     def _tick(self, done: int, total: int) -> None:  # on a pool thread
         if self._stop.is_set():
