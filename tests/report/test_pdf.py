@@ -176,6 +176,26 @@ def test_a_long_case_runs_over_pages_and_numbers_them():
     assert f"Page {pages} of {pages}" in reader.pages[-1].extract_text()
 
 
+def _first_page(words: int) -> str:
+    """The first page of a rationale that a remark of so many words makes long."""
+    one = case("lampa_nigra", 11)
+    long = replace(one.findings[0], note="word " * words)
+    reader = _read(written(replace(one, findings=(long, *one.findings[1:]))))
+    return reader.pages[0].extract_text()
+
+
+@pytest.mark.slow
+def test_a_heading_stays_with_the_table_below_it():
+    low, high = 0, 600
+    while high - low > 1:  # the longest remark that leaves the heading on the first page
+        middle = (low + high) // 2
+        fits = "Look-alikes, and what" in _first_page(middle)
+        low, high = (middle, high) if fits else (low, middle)
+
+    assert "What separates the animal from it" in _first_page(low)
+    assert "ruled out" in _first_page(low)
+
+
 @pytest.mark.slow
 @settings(max_examples=4)
 @given(st.text(max_size=300))

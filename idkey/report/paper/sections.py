@@ -7,7 +7,7 @@ from idkey.report.language import Language, phrase
 from idkey.report.notes import Reference
 from idkey.report.paper.prose import Piece, Type, broken, paragraph, pieces, set_block
 from idkey.report.paper.sheet import ACCENT, SOFT, Sheet
-from idkey.report.paper.table import Column, Row, table
+from idkey.report.paper.table import Column, Row, beginning, table
 from idkey.report.reasons import LookAlike, Rationale, SeenFinding, Shown, Tie, Unseen
 
 _TIES = {
@@ -34,9 +34,9 @@ def notes(sheet: Sheet) -> Type:
     return Type(size=6.2, leading=1.26) if sheet.dense else Type(size=7.2, leading=1.3)
 
 
-def section(sheet: Sheet, title: str) -> None:
-    """A heading with a bookmark, kept with what follows."""
-    sheet.room(22)
+def section(sheet: Sheet, title: str, keep: float = 12.0) -> None:
+    """A heading with a bookmark, kept with `keep` mm of what follows."""
+    sheet.room(10 + keep)
     y = sheet.get_y() + (1.6 if sheet.dense else 2.6)
     sheet.set_y(y)
     with sheet.tagged("/Artifact"):
@@ -49,8 +49,9 @@ def section(sheet: Sheet, title: str) -> None:
 
 def seen_section(sheet: Sheet, found: Rationale, language: Language) -> None:
     """The findings, each beside what the leading taxon shows."""
-    section(sheet, language.say("What was seen"))
+    title = language.say("What was seen")
     if not found.findings:
+        section(sheet, title)
         paragraph(sheet, ((language.say("Nothing yet."), ""),), body(sheet))
         return
     columns = (
@@ -59,7 +60,9 @@ def seen_section(sheet: Sheet, found: Rationale, language: Language) -> None:
         Column(head=language.say("How, and how sure"), share=0.21),
         Column(head=_leader_head(found, language), share=0.31),
     )
-    table(sheet, columns, [_finding_row(found, one) for one in found.findings])
+    rows = [_finding_row(found, one) for one in found.findings]
+    section(sheet, title, beginning(sheet, columns, rows))
+    table(sheet, columns, rows)
 
 
 def _leader_head(found: Rationale, language: Language) -> str:
@@ -91,13 +94,15 @@ def look_alike_section(sheet: Sheet, found: Rationale, language: Language) -> No
     """Each look-alike with what separates it."""
     if not found.look_alikes:
         return
-    section(sheet, language.say("Look-alikes, and what separates them"))
     columns = (
         Column(head=language.say("Taxon"), share=0.25),
         Column(head=language.say("Support"), share=0.15),
         Column(head=language.say("What separates the animal from it"), share=0.6),
     )
-    table(sheet, columns, [_alike_row(found, one, language) for one in found.look_alikes])
+    rows = [_alike_row(found, one, language) for one in found.look_alikes]
+    title = language.say("Look-alikes, and what separates them")
+    section(sheet, title, beginning(sheet, columns, rows))
+    table(sheet, columns, rows)
     if found.others > 0:
         text = language.count(
             found.others,
