@@ -98,7 +98,11 @@ class Theme(QObject):
             self.changed.emit()
 
     def _apply(self) -> None:
-        self._app.setPalette(_palette(self.colours))
+        palette = _palette(self.colours)
+        self._app.setPalette(palette)
+        # The style frames boxes to tick in a shade of the ground, which the dark hides.
+        palette.setColor(QPalette.ColorRole.Window, QColor(self.colours.soft))
+        self._app.setPalette(palette, "QCheckBox")
         self._app.setFont(self.font())
         self._app.setStyleSheet(stylesheet(self.colours, self.px))
 

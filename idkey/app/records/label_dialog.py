@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import (
+    QCheckBox,
     QDialog,
     QHBoxLayout,
     QLineEdit,
@@ -16,7 +17,6 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.theme import Theme
-from idkey.app.parts.tick import tick
 from idkey.app.records.label_choice import LabelChoice
 from idkey.app.records.label_preview import LabelPreview
 from idkey.report.label_stock import STOCKS, Stock
@@ -53,7 +53,7 @@ class LabelDialog(QDialog):
         self.price.setAccessibleName(self.tr("Price, with its currency"))
         self.used = QSpinBox()
         self.used.setAccessibleName(self.tr("Labels of the sheet that are gone already"))
-        self.cut = tick(self.tr("Lines to cut along, for plain paper"), theme)
+        self.cut = QCheckBox(self.tr("Lines to cut along, for plain paper"))
         self.cut.setChecked(choice.cut)
         self.preview = LabelPreview(theme)
         self.write = button(self.tr("Write as PDF …"), "main")

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
+    QCheckBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -21,7 +22,6 @@ from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, paragraph
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
-from idkey.app.parts.tick import tick
 from idkey.app.parts.worded import worded
 from idkey.app.records.columns_dialog import ColumnsDialog
 from idkey.app.records.latest import Latest
@@ -54,7 +54,7 @@ class TillPage(QWidget):
         self._works = {name: Latest(jobs, self) for name in ("table", "taken", "out", "checked")}
         self.take = button(self.tr("Take in a table …"), "main")
         self.write = button(self.tr("Write a table …"))
-        self.buyers = tick(self.tr("with references to buyers"), theme)
+        self.buyers = QCheckBox(self.tr("with references to buyers"))
         self.taken = self._browser(self.tr("What became of the table"))
         self.choose = button(self.tr("Watch a folder …"))
         self.stop = button(self.tr("Stop watching"))
