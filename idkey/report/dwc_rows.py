@@ -6,6 +6,7 @@ from dataclasses import dataclass, fields
 from urllib.parse import quote
 
 from idkey.model.case import Finding
+from idkey.model.day import iso_day
 from idkey.report.reasons import Rationale, SeenFinding
 from idkey.store.record import Papers
 
@@ -65,7 +66,7 @@ def occurrence(one: ArchivedCase) -> Row:
         "basisOfRecord": "LivingSpecimen",
         "organismID": _made(occurrence_id(case.id), "organism"),
         "catalogNumber": case.id,
-        "eventDate": case.claim.date or case.created,
+        "eventDate": iso_day(case.claim.date) or case.created,
         "recordedBy": case.by,
         "individualCount": "1",
         "sex": case.specimen.sex.value if case.specimen.sex else "",
@@ -98,7 +99,7 @@ def identifications(one: ArchivedCase) -> Iterator[Row]:
             "identificationType": "unknown",
             "isAcceptedIdentification": "false",
             "identifiedBy": "label of the supplier",
-            "dateIdentified": case.claim.date,
+            "dateIdentified": iso_day(case.claim.date) or "",
             "identificationVerificationStatus": "not checked",
             "identificationRemarks": "Name on the label the animal came with.",
         }

@@ -2,13 +2,13 @@
 
 import json
 from collections.abc import Mapping
-from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, RowMapping, Select, delete, func, insert, select, union_all
 
 from idkey.engine.sample import SAMPLE_ID
 from idkey.model.case import Case
+from idkey.model.day import iso_day
 from idkey.store.codec import canonical, storable
 from idkey.store.content import opened
 from idkey.store.record import CaseRow, Query, VerdictSummary
@@ -107,7 +107,7 @@ def _short(case: Case, summary: VerdictSummary | None) -> dict[str, Any]:
         "label": storable(claim.text),
         "label_id": storable(claim.label),
         "supplier": storable(claim.supplier),
-        "day": _day(claim.date) or _day(case.created),
+        "day": iso_day(claim.date) or iso_day(case.created) or "",
         "kind": summary.kind if summary else "",
         "level": summary.level if summary else "",
         "name": storable(summary.name) if summary else "",
@@ -133,14 +133,6 @@ def _texts(connection: Connection, case: Case, summary: VerdictSummary | None) -
         "supplier": claim.supplier,
         "rest": " ".join(rest),
     }
-
-
-def _day(text: str) -> str:
-    """The day in an ISO 8601 date or time; empty when it is neither."""
-    try:
-        return date.fromisoformat(text[:10]).isoformat()
-    except ValueError:
-        return ""
 
 
 def _rows(connection: Connection, wanted: Select[Any]) -> tuple[CaseRow, ...]:

@@ -3,12 +3,11 @@
 import csv
 import io
 import json
-import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
-from datetime import date
 
 from idkey.errors import IdKeyError
+from idkey.model.day import iso_day
 from idkey.store.book import Store
 from idkey.store.cells import harmless, told
 from idkey.store.faults import Missing
@@ -21,7 +20,6 @@ FIELDS = ("case", *SALE_FIELDS, *(f"papers_{name}" for name in PAPER_FIELDS))
 """What a column can hold."""
 
 _SETTING = "till columns"
-_DAY_FIRST = re.compile(r"(\d{1,2})[./](\d{1,2})[./](\d{4})")
 _OWN: tuple[tuple[str, Callable[[StoredCase], str]], ...] = (
     ("case", lambda s: s.case.id),
     ("revision", lambda s: str(s.revision.number)),
@@ -195,24 +193,6 @@ def sale_table(store: Store, case_ids: Iterable[str], *, buyers: bool = False) -
         for sale in store.sales(case_id) or (None,):
             writer.writerow(map(harmless, _cells(stored, sale, fields_told)))
     return text.getvalue()
-
-
-def iso_day(text: str) -> str | None:
-    """The day in ISO 8601 of ``2025-11-08``, ``8.11.2025`` or ``8/11/2025`` (day first).
-
-    Returns:
-        Empty for empty text; None when it is no such date.
-    """
-    if not text:
-        return ""
-    found = _DAY_FIRST.fullmatch(text)
-    try:
-        if found is None:
-            return date.fromisoformat(text[:10]).isoformat()
-        day, month, year = map(int, found.groups())
-        return date(year, month, day).isoformat()
-    except ValueError:
-        return None
 
 
 def _cells(stored: StoredCase, sale: Sale | None, told_fields: Sequence[str]) -> list[str]:

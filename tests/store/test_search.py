@@ -111,3 +111,10 @@ def test_plain_words_are_stable_and_hold_only_letters_and_digits(text: str):
 
     assert plain_words(" ".join(words)) == words
     assert all(word.isalnum() for word in words)
+
+
+@pytest.mark.parametrize("written", ["2025-03-09", "9.3.2025", " 09/03/2025 "])
+def test_the_day_of_arrival_counts_however_it_is_written(store: Store, written: str):
+    store.save(replace(ASIAN, claim=replace(ASIAN.claim, date=written)), None)
+
+    assert [row.day for row in store.search(Query())] == ["2025-03-09"]

@@ -6,11 +6,11 @@ import io
 import pytest
 
 from idkey.errors import IdKeyError
+from idkey.model.day import iso_day
 from idkey.store.book import Store
 from idkey.store.record import Papers, Sale, VerdictSummary
 from idkey.store.till_list import (
     columns_in,
-    iso_day,
     remember,
     remembered,
     sale_table,

@@ -28,11 +28,13 @@ class ClaimView(Tag):
         typed(text: str): The label changed under the fingers.
         drafted(text: str): A small field changed under the fingers; all of them, as text.
         claimed(claim: object): The label, or another field, was confirmed.
+        filled(): Enter was pressed in a small field: the tag is written.
     """
 
     typed = Signal(str)
     drafted = Signal(str)
     claimed = Signal(object)
+    filled = Signal()
 
     def __init__(self, theme: Theme) -> None:
         super().__init__(theme)
@@ -122,6 +124,7 @@ class ClaimView(Tag):
             field.setAccessibleName(names[name])
             field.setToolTip(names[name])
             field.editingFinished.connect(self.confirm)
+            field.returnPressed.connect(self._on_small_return_pressed)
             field.textEdited.connect(self._on_small_text_edited)
 
     @Slot(str)
@@ -133,6 +136,12 @@ class ClaimView(Tag):
     @Slot()
     def _on_small_text_edited(self) -> None:
         self.drafted.emit(json.dumps({name: f.text() for name, f in self._small.items()}))
+
+    @Slot()
+    def _on_small_return_pressed(self) -> None:
+        self.confirm()
+        if self._claim.text:
+            self.filled.emit()
 
     @Slot()
     def _on_label_return_pressed(self) -> None:

@@ -171,6 +171,7 @@ class BenchView(QWidget):
         self.claim.typed.connect(state.type_label)
         self.claim.drafted.connect(self._on_small_drafted)
         self.claim.claimed.connect(self._on_claimed)
+        self.claim.filled.connect(middle.focus_answer)
         self.verdict.reasons_asked.connect(middle.open_reasons)
         middle.start.unlabelled.connect(self.look_at_animal)
         middle.start.key_chosen.connect(state.new_case)

@@ -1,7 +1,5 @@
 """The search bar of the records: words, where they stand, verdict, days."""
 
-from datetime import date
-
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
@@ -11,6 +9,7 @@ from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
 from idkey.app.records.page import kind_words
 from idkey.engine.result import VerdictKind
+from idkey.model.day import iso_day
 from idkey.report.language import Language
 from idkey.store.record import Query
 
@@ -70,8 +69,8 @@ class RecordsSearch(QWidget):
         return Query(
             **words,
             verdict=str(self.verdict.currentData()),
-            since=_day(self.since.text()) or "",
-            until=_day(self.until.text()) or "",
+            since=iso_day(self.since.text()) or "",
+            until=iso_day(self.until.text()) or "",
             limit=MOST,
         )
 
@@ -96,16 +95,8 @@ class RecordsSearch(QWidget):
 
     @Slot()
     def _on_changed(self) -> None:
-        odd = [f.text() for f in (self.since, self.until) if _day(f.text()) is None]
+        odd = [f.text() for f in (self.since, self.until) if iso_day(f.text()) is None]
         text = self.tr("“{day}” is no day yet; write it as 2026-03-12.")
         self.said.setText(text.format(day=odd[0]) if odd else "")
         self.said.setVisible(bool(odd))
         self.asked.emit()
-
-
-def _day(text: str) -> str | None:
-    """The day in ISO 8601; empty for an empty text, None for what is no day."""
-    try:
-        return date.fromisoformat(text.strip()).isoformat() if text.strip() else ""
-    except ValueError:
-        return None

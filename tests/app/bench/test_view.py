@@ -179,6 +179,16 @@ def test_undo_from_an_empty_number_takes_the_last_finding_back(
     assert state.session.case.findings == ()
 
 
+def test_enter_in_a_small_field_of_the_tag_goes_on_to_the_question(bench: BenchView, qtbot):
+    label(qtbot, "Emperor scorpion")
+    bench.claim.focus_label()
+    press(qtbot, KEY.Key_Tab)
+    qtbot.keyClicks(QApplication.focusWidget(), "Lantern Street")
+    press(qtbot, KEY.Key_Return)
+
+    assert QApplication.focusWidget() in bench.middle.question.grid.tiles
+
+
 def test_small_fields_of_the_tag_are_kept_without_leaving_them(
     bench: BenchView, state: BenchState, qtbot
 ):
