@@ -6,8 +6,8 @@ from dataclasses import dataclass, fields
 from urllib.parse import quote
 
 from idkey.model.case import Finding
-from idkey.model.day import iso_day
 from idkey.report.reasons import Rationale, SeenFinding
+from idkey.store.day import iso_day
 from idkey.store.record import Papers
 
 Row = dict[str, str]

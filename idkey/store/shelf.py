@@ -8,9 +8,9 @@ from sqlalchemy import Connection, RowMapping, Select, delete, func, insert, sel
 
 from idkey.engine.sample import SAMPLE_ID
 from idkey.model.case import Case
-from idkey.model.day import iso_day
 from idkey.store.codec import canonical, storable
 from idkey.store.content import opened
+from idkey.store.day import iso_day
 from idkey.store.record import CaseRow, Query, VerdictSummary
 from idkey.store.schema import case_taxa, cases, chain, intakes, opinions, sales
 from idkey.store.words import drop_words, put_words, touched_with

@@ -7,9 +7,9 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 
 from idkey.errors import IdKeyError
-from idkey.model.day import iso_day
 from idkey.store.book import Store
 from idkey.store.cells import harmless, told
+from idkey.store.day import iso_day
 from idkey.store.faults import Missing
 from idkey.store.record import Papers, Sale, StoredCase
 from idkey.store.words import plain_words

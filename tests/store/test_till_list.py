@@ -6,8 +6,8 @@ import io
 import pytest
 
 from idkey.errors import IdKeyError
-from idkey.model.day import iso_day
 from idkey.store.book import Store
+from idkey.store.day import iso_day
 from idkey.store.record import Papers, Sale, VerdictSummary
 from idkey.store.till_list import (
     columns_in,

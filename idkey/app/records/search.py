@@ -9,8 +9,8 @@ from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
 from idkey.app.records.page import kind_words
 from idkey.engine.result import VerdictKind
-from idkey.model.day import iso_day
 from idkey.report.language import Language
+from idkey.store.day import iso_day
 from idkey.store.record import Query
 
 MOST = 500
