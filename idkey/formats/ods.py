@@ -11,8 +11,11 @@ from defusedxml.common import DefusedXmlException
 
 from idkey.errors import IdKeyError
 
-MOST_REPEATED = 20_000
+MOST_REPEATED = 200_001
 """Empty rows and cells are stored as one with a count, which may be anything."""
+
+MOST_ACROSS = 1_000_001
+"""A row that is longer is cut; whoever reads it refuses it."""
 
 _TABLE = "{urn:oasis:names:tc:opendocument:xmlns:table:1.0}"
 _OFFICE = "{urn:oasis:names:tc:opendocument:xmlns:office:1.0}"
@@ -69,6 +72,8 @@ def _cells(row: Element) -> list[str]:
         found += [""] * min(empty, MOST_REPEATED)
         empty = 0
         found += [text] * count
+        if len(found) > MOST_ACROSS:
+            return found[:MOST_ACROSS]
     return found
 
 

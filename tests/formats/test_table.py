@@ -343,6 +343,15 @@ ODS = """<?xml version="1.0"?>
 </table:table></office:spreadsheet></office:body></office:document-content>"""
 
 
+def wide(cells: int) -> str:
+    """A sheet whose one row says a few cells, each as often as a row is wide at most."""
+    cell = '<table:table-cell table:number-columns-repeated="200000"><text:p>x</text:p>'
+    start = ODS.partition("<table:table-row>")[0]
+    row = f"{cell}</table:table-cell>" * cells
+    end = "</table:table></office:spreadsheet></office:body></office:document-content>"
+    return f"{start}<table:table-row>{row}</table:table-row>{end}"
+
+
 def ods(content: str) -> bytes:
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w") as archive:
@@ -365,7 +374,7 @@ def test_ods_is_read():
         (b"\n\n,,\n", "m.csv", "m.csv is empty."),
         (b"a\0b", "m.csv", "m.csv is no text."),
         (b"a,b", "m.pdf", "m.pdf is no kind of spreadsheet."),
-        (b"x\n" * 20_001, "m.csv", "The sheet 'm.csv' in m.csv has more rows or cells than any"),
+        (b"x\n" * 200_001, "m.csv", "The sheet 'm.csv' in m.csv has more rows or cells than any"),
         (b"," * 1_100_000, "m.csv", "The sheet 'm.csv' in m.csv has more rows or cells than any"),
         (b'"' + b"x" * 200_000, "m.csv", "m.csv, line 1, is no CSV: "),
         (b"no zip", "m.xlsx", "m.xlsx is damaged."),
@@ -375,6 +384,7 @@ def test_ods_is_read():
         (ods(ODS), "m.xlsx", "m.xlsx is damaged, or no XLSX."),
         (ods(ODS.replace('"2">\n<table:table-cell off', '"1048000">\n<table:table-cell off')),
          "m.ods", "The sheet 'one' in m.ods has more rows or cells than any key."),
+        (ods(wide(5_000)), "m.ods", "The sheet 'one' in m.ods has more rows or cells than any"),
     ],
     ids=lambda given: given if isinstance(given, str) else "bytes",  # zips hold the time
 )  # fmt: skip
@@ -482,3 +492,9 @@ CORPUS = sorted((Path(__file__).parent / "corpus" / "table").iterdir())
 def test_the_bad_files_of_the_corpus_are_refused(file: Path):
     with pytest.raises(IdKeyError):
         read_table(file)
+
+
+def test_a_sheet_has_room_for_a_remark_on_every_cell_of_a_large_key():
+    rows = b"taxon,character,basis\n" * 100_001  # as our own sheet of remarks has them
+
+    assert len(parse_sheets(rows, "remarks.csv")[0].rows) == 100_001
