@@ -72,9 +72,10 @@ def _put(
 def _name(
     sheet: Sheet, found: Rationale, language: Language, at: tuple[float, float, float]
 ) -> float:
-    size = 21 if len(found.heading) < 34 else 15
+    heading = found.heading[:1].upper() + found.heading[1:]  # it begins the page
+    size = 21 if len(heading) < 34 else 15
     kind = Type(size=size, leading=1.18)
-    block = broken(sheet, pieces(found.italic, found.heading), at[2], kind)
+    block = broken(sheet, pieces(found.italic, heading), at[2], kind)
     y = set_block(sheet, block, at[0], at[1], "/H1")
     level = language.say("Name: {level}", level=level_words(found.level, language))
     below = "  ·  ".join(part for part in (found.authority, found.vernacular, level) if part)
