@@ -158,7 +158,7 @@ def test_outside_the_key_is_said_in_german():
 
     assert "Außerhalb des Schlüssels" in text
     assert "Seite 1 von" in text
-    assert "nicht bestimmt" in text
+    assert "Nicht bestimmt" in text
 
 
 @pytest.mark.slow
