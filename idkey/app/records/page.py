@@ -14,6 +14,7 @@ from idkey.engine.result import Stake, VerdictKind
 from idkey.engine.sample import SAMPLE_ID
 from idkey.report.language import Language
 from idkey.report.terms import verdict_title
+from idkey.report.words import rich
 
 translate = QCoreApplication.translate
 
@@ -42,7 +43,7 @@ def case_page(found: Detail, language: Language, *, shown: frozenset[str] = froz
     if told:
         parts.append(paragraph(escape(told), "soft"))
     verdict = kind_words(summary.kind if summary else "", language)
-    name = f": <i>{escape(summary.name)}</i>" if summary and summary.name else ""
+    name = f": {_name(found, summary.name)}" if summary and summary.name else ""
     parts.append(paragraph(f"<b>{escape(verdict)}</b>{name}"))
     parts += [_caution(stake) for stake in (summary.cautions if summary else ())]
     parts.append(paragraph(escape(_basis(found)), "soft"))
@@ -60,11 +61,16 @@ def case_page(found: Detail, language: Language, *, shown: frozenset[str] = froz
     return "".join((*parts, *_history(found, language)))
 
 
+def _name(found: Detail, name: str) -> str:
+    """The name as HTML: only what is Latin is set in italics."""
+    return rich(found.key, name) if found.key else escape(name)
+
+
 def _caution(stake: str) -> str:
     if stake == Stake.HAZARD:
-        said = translate("records", "A dangerous species was still possible: do not handle.")
+        said = translate("records", "A dangerous species was not ruled out: do not handle.")
         return paragraph(toned("hazard", escape(said)))
-    said = translate("records", "A permit-listed species was still possible: check papers.")
+    said = translate("records", "A permit-listed species was not ruled out: check papers.")
     return paragraph(toned("permit", escape(said)))
 
 

@@ -62,6 +62,7 @@ class TillPage(QWidget):
         self.where.setTextFormat(Qt.TextFormat.PlainText)
         self.log = self._browser(self.tr("Rationales that were attached"))
         self.check = button(self.tr("Check a document …"))
+        self._checked_file = ""
         self.answer = self._browser(self.tr("What the check found"))
         self._lay_out()
         self._connect()
@@ -87,6 +88,8 @@ class TillPage(QWidget):
     def check_document(self, file: Path) -> None:
         """Hold a rationale against the record and the key in hand."""
         language = self._language
+        self._checked_file = file.name
+        self.answer.setPlainText(self.tr("Reading {file} …").format(file=file.name))
         self._works["checked"].ask(lambda _: self._sales.checked(file, language))
 
     def _browser(self, name: str) -> QTextBrowser:
@@ -249,6 +252,7 @@ class TillPage(QWidget):
         good = self.tr("✓ Nothing speaks against this document.")
         bad = self.tr("✗ Something does not match: do not rely on this document.")
         head = paragraph(escape(good if found.good else bad), "" if found.good else "hazard")
+        head = f"{paragraph(escape(self._checked_file), 'soft')}{head}"
         lines = (*verify_words(found.result, self._language).splitlines(), *found.remarks)
         self.answer.setHtml(f"<body>{head}{bullets(map(escape, lines))}</body>")
 

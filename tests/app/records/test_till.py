@@ -148,3 +148,14 @@ def test_a_document_that_was_changed_is_not_to_be_relied_on(
     settle(view, qtbot)
 
     assert "✗ Something does not match" in view.till.answer.toPlainText()
+
+
+def test_the_answer_about_one_document_does_not_stand_over_the_next(
+    view: RecordsView, tmp_path: Path, qtbot: QtBot
+):
+    view.till.answer.setPlainText("✓ Nothing speaks against this document.")
+    view.till.check_document(tmp_path / "another.pdf")
+
+    assert "Nothing speaks" not in view.till.answer.toPlainText()
+    assert "another.pdf" in view.till.answer.toPlainText()
+    qtbot.waitUntil(lambda: not view.till.busy)
