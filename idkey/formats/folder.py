@@ -194,8 +194,30 @@ def _assembled(draft: Draft) -> Key:
 
 def digest(key: Key) -> str:
     """SHA-256, as 64 hex digits, of the key's content; order of taxa and scores is no content."""
-    text = json.dumps(documents(key), ensure_ascii=False, sort_keys=True, separators=(",", ":"))
-    return hashlib.sha256(text.encode()).hexdigest()
+    found = hashlib.sha256()
+    for piece in _pieces(documents(key), depth=2):
+        found.update(piece.encode())
+    return found.hexdigest()
+
+
+def _pieces(value: Any, depth: int) -> Iterator[str]:
+    """The value as JSON, in pieces: made in one go, a large key would hold up every thread."""
+    if depth and isinstance(value, dict):
+        for number, name in enumerate(sorted(value)):
+            yield f"{',' if number else '{'}{_json(name)}:"
+            yield from _pieces(value[name], depth - 1)
+        yield "}" if value else "{}"
+    elif depth and isinstance(value, list):
+        for number, one in enumerate(value):
+            yield "," if number else "["
+            yield from _pieces(one, depth - 1)
+        yield "]" if value else "[]"
+    else:
+        yield _json(value)
+
+
+def _json(value: Any) -> str:
+    return json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
 
 
 def list_keys(folder: Path) -> tuple[KeyEntry, ...]:

@@ -1,6 +1,8 @@
 """A key folder comes back as it was written, and little changes when little is changed."""
 
 import difflib
+import hashlib
+import json
 import shutil
 import tempfile
 from dataclasses import replace
@@ -22,7 +24,7 @@ from idkey.formats.folder import (
     read_key,
     write_key,
 )
-from idkey.formats.plain import canonical
+from idkey.formats.plain import canonical, documents
 from idkey.formats.problem import KeyProblems
 from idkey.formats.texts import parsed_texts
 from idkey.formats.write import folder_documents
@@ -92,6 +94,8 @@ def test_the_digest_ignores_the_order_of_taxa_and_scores_and_nothing_else(key: K
 
     assert digest(turned) == digest(key)
     assert digest(retitled) != digest(key)
+    whole = json.dumps(documents(key), ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+    assert digest(key) == hashlib.sha256(whole.encode()).hexdigest()
 
 
 def _turned(scores: tuple[Score, ...]) -> tuple[Score, ...]:
