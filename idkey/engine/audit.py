@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from idkey.engine.checks import failed_checks
 from idkey.engine.compile import compile_key
+from idkey.engine.grower import Tick, silent
 from idkey.engine.matrix import Matrix
 from idkey.engine.separation import printed_apart, surely
 from idkey.engine.walk import graph, reachable
@@ -49,10 +50,15 @@ class Remark:
     detail: tuple[str, ...] = ()
 
 
-def audit(key: Key) -> tuple[Remark, ...]:
-    """Every weakness of `key`, grouped by kind, in the order of `Weakness`."""
+def audit(key: Key, tick: Tick = silent) -> tuple[Remark, ...]:
+    """Every weakness of `key`, grouped by kind, in the order of `Weakness`.
+
+    Args:
+        key: The key; it has no errors.
+        tick: Told (done, total) after each taxon; may raise to stop.
+    """
     matrix = compile_key(key)
-    weak, used = _apart(matrix)
+    weak, used = _apart(matrix, tick)
     found = [
         *weak,
         *_idle(matrix, used),
@@ -71,16 +77,17 @@ def pairs(matrix: Matrix) -> tuple[Remark, ...]:
     Fragile is: of low reliability, of one sex only, to be seen only by handling or on a dead
     animal, or a pair of printed ranges that more specimens might bring together.
     """
-    return _apart(matrix)[0]
+    return _apart(matrix, silent)[0]
 
 
-def _apart(matrix: Matrix) -> tuple[tuple[Remark, ...], NDArray[np.bool_]]:
+def _apart(matrix: Matrix, tick: Tick) -> tuple[tuple[Remark, ...], NDArray[np.bool_]]:
     """The pairs, and which characters set any two taxa apart, shape (characters,)."""
     characters = matrix.key.characters
     sound = np.array([_sound(matrix, n) for n in range(len(characters))], bool)
     used = np.zeros(len(characters), bool)
     found = []
     for row, taxon in enumerate(matrix.taxa):
+        tick(row, len(matrix.taxa))
         sure = surely(matrix, row)
         apart = printed_apart(matrix, row, sure)
         used |= apart.any(axis=0)

@@ -1,10 +1,11 @@
 """What unsaved changes of a key do: to its checks, its couplets, its weaknesses, its cases."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from idkey.engine.audit import Remark, audit
 from idkey.engine.checks import run_checks
+from idkey.engine.grower import Tick, silent
 from idkey.errors import IdKeyError
 from idkey.formats.compare import Change, changes, next_version
 from idkey.model.key import Key
@@ -15,8 +16,6 @@ from idkey.report.rerun_words import altered_words
 from idkey.store.book import Store
 from idkey.store.record import StoredCase, VerdictSummary
 from idkey.store.reruns import stored_cases
-
-Tick = Callable[[int, int], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,12 +60,19 @@ class CaseImpact:
     after: VerdictSummary | None
 
 
-def impact(old: Key, new: Key, language: Language = ENGLISH) -> Impact:
-    """What the changes from `old` to `new` do; neither has errors."""
+def impact(old: Key, new: Key, language: Language = ENGLISH, *, tick: Tick = silent) -> Impact:
+    """What the changes from `old` to `new` do; neither has errors.
+
+    Args:
+        old: The key as saved.
+        new: The key as changed.
+        language: Of the words.
+        tick: Told (done, total) now and then; is where a stop is heard.
+    """
     found = tuple(change for change in changes(old, new) if change.place.field != "version")
     before = {result.check.id: result.passed for result in run_checks(old)}
     after = {result.check.id: result.passed for result in run_checks(new)}
-    weak_before, weak_after = audit(old), audit(new)
+    weak_before, weak_after = audit(old, tick), audit(new, tick)
     return Impact(
         changes=found,
         lines=key_change_lines(old, new, language),

@@ -29,9 +29,9 @@ def found_out(key: Key, folder: Path, tick: Tick) -> Found:  # on a pool thread
         problems = check_values(key, folder)
     except IdKeyError as err:  # it cannot even be written down
         return Found(key=key, problems=(_as_problem(err, folder),))
-    tick(1, 2)
+    tick(1, 2)  # a newer key is waited for no longer than it takes to look at one taxon
     wrong = any(problem.severity is Severity.ERROR for problem in problems)
-    return Found(key=key, problems=problems, remarks=() if wrong else audit(key))
+    return Found(key=key, problems=problems, remarks=() if wrong else audit(key, tick))
 
 
 def _as_problem(error: IdKeyError, folder: Path) -> Problem:

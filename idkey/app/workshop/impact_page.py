@@ -105,17 +105,17 @@ class ImpactPage(QWidget):
     def _ask(self, old: Key, new: Key) -> None:
         store, language = self._state.store, self._desk.language
 
-        def effects(_: Tick) -> Impact:  # on a pool thread
-            return impact(old, new, language)
+        def effects(tick: Tick) -> Impact:  # on a pool thread
+            return impact(old, new, language, tick=tick)
 
         def cases(tick: Tick) -> Reruns:  # on a pool thread
             return reruns(store, old, new, tick)
 
         self._say(self.tr("Looking …"), asked=True)
         self._effects.ask(effects)
+        self.stop.show()
         if store is not None:
             self.running.setText(self.tr("Judging the recorded cases again …"))
-            self.stop.show()
             self._cases.ask(cases)
 
     def _say(self, text: str, *, asked: bool = False) -> None:
@@ -132,6 +132,7 @@ class ImpactPage(QWidget):
         if editing is None:
             return
         self.found = found
+        self.stop.setVisible(self.busy)
         one, many = self.tr("One change since the key was saved."), self.tr("{n} changes.")
         self.said.setText(one if len(found.changes) == 1 else many.format(n=len(found.changes)))
         self.changes.setHtml(f"<body>{changes_html(found, editing.key)}</body>")
@@ -143,7 +144,7 @@ class ImpactPage(QWidget):
 
     @Slot(object)
     def _on_cases(self, found: Reruns) -> None:
-        self.stop.hide()
+        self.stop.setVisible(self.busy)
         self.running.setText("")
         self._cases_told = cases_html(found.altered, found.looked, self._desk.language)
         self._show()
@@ -159,7 +160,9 @@ class ImpactPage(QWidget):
 
     @Slot()
     def _on_stop_clicked(self) -> None:
-        self._cases.drop()
+        if self._effects.busy:
+            self._say(self.tr("Stopped: what the changes do was not looked at to the end."))
+        self.close_work()
         self.stop.hide()
         self.running.setText(self.tr("Stopped: the recorded cases were not all judged again."))
 

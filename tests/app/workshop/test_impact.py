@@ -103,3 +103,14 @@ def test_without_changes_one_line_says_so_and_no_empty_pane_stands_below(
     table.state.change(all_reddish(table.editing.key), "Colour of the sting")
     table.checked()
     assert page.changes.isVisible()
+
+
+def test_looking_at_what_changes_do_can_be_stopped(qtbot, page: ImpactPage, table: Table):
+    table.state.change(all_reddish(table.editing.key), "Colour of the sting")
+    qtbot.waitUntil(lambda: page.busy, timeout=30_000)
+    assert page.stop.isVisible()
+
+    qtbot.mouseClick(page.stop, Qt.MouseButton.LeftButton)
+    assert not page.busy
+    assert "not looked at to the end" in page.said.text()
+    assert not page.stop.isVisible()
