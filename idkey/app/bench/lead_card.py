@@ -14,6 +14,9 @@ from idkey.model.key import Key
 TILE = (112, 84)
 """Size of a picture at 100 % text, in pixels."""
 
+LEAST_WIDTH = 180
+"""Narrower than that at 100 % text no lead can be read, in pixels."""
+
 
 class LeadCard(QAbstractButton):
     """A lead that can be marked.
@@ -52,7 +55,7 @@ class LeadCard(QAbstractButton):
 
     def minimumSizeHint(self) -> QSize:
         """Narrower than that nothing can be read."""
-        return QSize(self._desk.theme.px(180), self._desk.theme.px(120))
+        return QSize(self._desk.theme.px(LEAST_WIDTH), self._desk.theme.px(120))
 
     def hasHeightForWidth(self) -> bool:
         """Narrower is higher."""

@@ -4,19 +4,30 @@ from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QStyle,
+    QVBoxLayout,
+    QWidget,
+)
 
 from idkey.app.bench.couplet_map import CoupletMap
-from idkey.app.bench.lead_card import LeadCard
+from idkey.app.bench.lead_card import LEAST_WIDTH, LeadCard
 from idkey.app.bench.session import Session
 from idkey.app.bench.walk_words import conflict_with_support, end_html, step_words
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.flow import FlowRow
+from idkey.app.parts.keyboard_order import put_in_turn
 from idkey.app.parts.scrolling import scrolled
 from idkey.engine import walk
 from idkey.model.couplet import Couplet
 from idkey.report.words import rich
+
+GAP = 10
+"""Space between leads, in pixels."""
 
 MAP_FROM = 560
 """From this width at 100 % text there is room for a narrow map, in pixels."""
@@ -89,9 +100,27 @@ class WalkView(QFrame):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave the map out where the leads need its room."""
         super().resizeEvent(event)
-        px, wide = self._desk.theme.px, self.width()
-        self._map.setVisible(wide >= px(MAP_FROM))
-        self._map.setFixedWidth(px(150 if wide >= px(WIDE_MAP_FROM) else 90))
+        self._place_leads()
+
+    def _place_leads(self) -> None:
+        """As many leads side by side as can be read, in rows filled evenly.
+
+        The map goes where it would cost a place beside another.
+        """
+        px, wide, count = self._desk.theme.px, self.width(), len(self.cards)
+        chart = px(150 if wide >= px(WIDE_MAP_FROM) else 90)
+        room = wide - 32 - 6 - self.style().pixelMetric(QStyle.PixelMetric.PM_ScrollBarExtent)
+        side = [min((w + GAP) // (px(LEAST_WIDTH) + GAP), count) for w in (room, room - chart - 12)]
+        mapped = wide >= px(MAP_FROM) and side[0] == side[1]
+        self._map.setVisible(mapped)
+        self._map.setFixedWidth(chart)
+        rows = -(-count // max(side[0], 1))
+        columns = -(-count // max(rows, 1))
+        for column in range(max(self._leads.columnCount(), columns)):
+            self._leads.setColumnStretch(column, 1 if column < columns else 0)
+        for number, card in enumerate(self.cards):
+            self._leads.removeWidget(card)
+            self._leads.addWidget(card, *divmod(number, columns), Qt.AlignmentFlag.AlignTop)
 
     def _build(self) -> None:
         theme = self._desk.theme
@@ -108,8 +137,8 @@ class WalkView(QFrame):
         clash = QVBoxLayout(self._clash_frame)
         clash.setContentsMargins(12, 6, 12, 6)
         clash.addWidget(self._clash)
-        self._leads = QHBoxLayout()
-        self._leads.setSpacing(10)
+        self._leads = QGridLayout()
+        self._leads.setSpacing(GAP)
         self._map = CoupletMap(self._desk)
         self._back = KeyButton(self.tr("Back"), "Backspace", theme, "quiet")
         self._both = KeyButton(self.tr("Both could be right"), "B", theme, "quiet")
@@ -132,7 +161,7 @@ class WalkView(QFrame):
         column.addLayout(self._leads)
         column.addStretch(1)
         column.setContentsMargins(0, 0, 6, 0)
-        inner = QWidget()
+        self._inner = inner = QWidget()
         inner.setLayout(column)
         whole = QVBoxLayout()
         whole.setSpacing(8)
@@ -192,9 +221,11 @@ class WalkView(QFrame):
                 for number, lead in enumerate(leads, start=1)
             )
             for card in self.cards:
-                self._leads.addWidget(card, 1, Qt.AlignmentFlag.AlignTop)
+                card.setParent(self._inner)
+                put_in_turn(self._inner, card)
                 card.show()  # the layout would do so later, too late for the focus
                 card.clicked.connect(self._on_card_clicked)
+            self._place_leads()
         if self._couplet is not None and not any(card.isChecked() for card in self.cards):
             decided = walk.decided(session.case, self._couplet)
             if len(decided) < len(self.cards):

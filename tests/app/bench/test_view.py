@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 
 from idkey.app.bench.claim_view import ClaimView
+from idkey.app.bench.lead_card import LEAST_WIDTH
 from idkey.app.bench.lineup_rows import RowKind
 from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Mode
@@ -478,6 +479,26 @@ def test_the_selection_of_the_line_up_stays_with_its_taxon(bench: BenchView, sta
 
     chosen = [index.data(ROW_ROLE).taxon for index in bench.lineup.list.selectedIndexes()]
     assert chosen == ["pandinus_imperator"]
+
+
+@pytest.mark.parametrize("width", [620, 936, 1216])
+def test_every_lead_of_a_couplet_is_seen_whole(
+    bench: BenchView, state: BenchState, qtbot, width: int
+):
+    state.new_case("ornamental-tarantulas")
+    bench.resize(width, 700)
+    state.go_by(Mode.COUPLETS)
+    for couplet, lead in (("1", 1), ("2", 1), ("3", 2)):
+        state.take(couplet, (lead,))
+    view = bench.middle.walk
+    qtbot.waitUntil(lambda: len(view.cards) == 5)
+    qtbot.wait(50)  # until the layouts are done
+    inner = view.cards[0].parentWidget()
+    seen = inner.parentWidget().width()
+
+    assert inner.width() <= seen
+    assert all(card.geometry().right() < seen for card in view.cards)
+    assert all(card.width() >= LEAST_WIDTH for card in view.cards)
 
 
 @pytest.mark.parametrize("width", [620, 936, 1216, 2400])
