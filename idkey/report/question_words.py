@@ -108,6 +108,12 @@ def _stuck(
     """What to do when no question that may be asked now tells anything more."""
     verdict = assessment.verdict
     told = [question for question in questions if telling(question)]
+    if waiting := _waiting(key, assessment, told):
+        opened = language.say(
+            "Say the sex and the stage, where they can be told: that opens {characters}.",
+            characters=_named(key, waiting),
+        )
+        return _with_care(assessment, opened, language)
     if unseen := _unseen(key, assessment, told):
         return _with_care(assessment, _again_at(key, unseen, language), language)
     withheld = [q.character for q in told if q.blocked is Blocked.HANDLING]
@@ -134,6 +140,18 @@ def _with_care(assessment: Assessment, said: str, language: Language) -> str:
         return said
     careful = language.say("Until then treat it as the most dangerous taxon that is left.")
     return f"{said} {careful}"
+
+
+def _waiting(key: Key, assessment: Assessment, told: Sequence[Question]) -> list[str]:
+    """Characters that would tell once sex or stage is said, and that a live animal shows."""
+    specimen = assessment.case.specimen
+    open_now = {Blocked.SEX: specimen.sex is None, Blocked.STAGE: specimen.stage is None}
+    return [
+        question.character
+        for question in told
+        if question.blocked and open_now.get(question.blocked, False)
+        if set(key.character[question.character].looks) != {Look.DEAD}
+    ]
 
 
 def _unseen(key: Key, assessment: Assessment, told: Sequence[Question]) -> list[str]:

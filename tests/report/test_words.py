@@ -19,8 +19,8 @@ from idkey.engine.result import (
     Unmet,
     VerdictKind,
 )
-from idkey.model.case import Claim, Finding
-from idkey.model.character import Look
+from idkey.model.case import Claim, Finding, Specimen
+from idkey.model.character import Look, Sex
 from idkey.model.score import Score, Shows, Spans
 from idkey.report import words
 from idkey.report.text import WIDTH, verdict_text
@@ -353,6 +353,25 @@ def test_when_nothing_is_left_to_ask_danger_is_assumed():
     assert "most dangerous" in words.next_step(KEY, now, left)
     assert "someone who knows" in words.next_step(KEY, harmless, left)
     assert "most dangerous" not in words.next_step(KEY, harmless, left)
+
+
+def test_what_could_not_be_seen_is_named_before_the_end_of_the_key():
+    unseen = Finding(character="ridge_1", unseen=True)
+    now = _helpless(judged(replace(case("lampa_nigra", 4), findings=(unseen,))))
+    left = (_question("ridge_1", Blocked.ANSWERED), _question("ridge_2", Blocked.ANSWERED))
+
+    assert words.next_step(KEY, now, left).startswith(
+        "What could not be seen would tell more (Ridge 1): look again"
+    )
+
+
+def test_a_sex_that_was_not_said_is_asked_for_when_it_would_open_questions():
+    now = _helpless(judged(replace(case("lampa_nigra", 4), specimen=Specimen())))
+    said = _helpless(judged(replace(case("lampa_nigra", 4), specimen=Specimen(sex=Sex.MALE))))
+    left = (_question("ridge_1", Blocked.SEX),)
+
+    assert words.next_step(KEY, now, left).startswith("Say the sex and the stage")
+    assert "sex" not in words.next_step(KEY, said, left)
 
 
 def test_a_settled_verdict_asks_for_nothing_more_and_a_misfit_for_another_look():

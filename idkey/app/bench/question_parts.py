@@ -10,7 +10,7 @@ from idkey.app.parts.words import aim_words
 from idkey.engine.result import Question
 from idkey.model.character import Character
 from idkey.model.key import Key
-from idkey.report.words import why_question
+from idkey.report.words import next_step, why_question
 
 translate = QCoreApplication.translate
 
@@ -39,8 +39,12 @@ def measure_drawing(desk: Desk, key: Key, character: Character, ratio: float) ->
     return desk.pictures.measure(key, character, size=size, ratio=ratio)
 
 
-def why_now(session: Session, question: Question, desk: Desk) -> str:
-    """Why a question is asked, or why it is not proposed."""
+def why_now(session: Session, question: Question | None, desk: Desk) -> str:
+    """Why a question is asked, or why it is not proposed; without one, what is left to do."""
+    if question is None:
+        known = session.reasoned
+        told, asked, leaning = known.assessment, known.questions, known.leaning
+        return next_step(session.key, told, asked, desk.language, leaning=leaning)
     why = why_question(session.key, question, desk.language)
     if question.blocked:
         return why

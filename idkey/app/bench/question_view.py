@@ -107,7 +107,6 @@ class QuestionView(QFrame):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Render the drawings at their new size."""
-        super().resizeEvent(event)
         self._render_tiles()
 
     def _build(self) -> None:
@@ -163,20 +162,21 @@ class QuestionView(QFrame):
         for part in (self._term, self.bar):
             part.setVisible(not ended)
         if ended:
-            for gone in (self._how, self.grid, self.entry, self.where):
-                gone.hide()
+            for part in (self.grid, self.entry, self.where, self._pitfalls):
+                part.hide()
             self._character = None
             self.grid.replace(())
             left = self.tr("Nothing is left to ask now.")
             self._question.setText(reading_words() if reading else left)
-            self._pitfalls.hide()
-            self._why.setVisible(not reading)
             self._why.setText(
                 self.tr(
                     "Choose among the other questions what was passed over, open the reasons "
                     "(F4), or write the rationale (Ctrl+R)."
                 )
             )
+            self._how.setText(why_now(self._session, None, self._desk) if self._session else "")
+            for part in (self._why, self._how):
+                part.setVisible(not reading)
 
     def _show_character(self, character: Character) -> None:
         self._question.setText(character.question)
