@@ -12,7 +12,7 @@ from idkey.engine.grower import AHEAD_KEY, Grower, Tick, effort_of, grow, silent
 from idkey.engine.matrix import Matrix
 from idkey.engine.opening import Below, kept, spliced, stubs
 from idkey.engine.splits import splits
-from idkey.engine.tree import Cost, Ground, Pool, Tree, Weights, cost, leaves
+from idkey.engine.tree import Cost, Ground, Pool, Tree, Weights, cost, leaves, pruned
 from idkey.engine.walk import reachable
 from idkey.model.couplet import Couplet
 
@@ -76,7 +76,7 @@ def build(
     if short or danger is not None:
         return _whole(field, share, field.tree(whole_pool(share), opening), exact=False)
     tree, exact = grow(ground.splits, share, opening, tick=tick)
-    return _whole(field, share, tree, exact=exact)
+    return _whole(field, share, pruned(tree), exact=exact)
 
 
 def shares(matrix: Matrix, weights: Mapping[str, float] | None) -> Weights:
@@ -118,7 +118,7 @@ class Field:
 
     def tree(self, pool: Pool, first: tuple[int, ...] = ()) -> Tree:
         """The tree over `pool` that suits the aim best."""
-        grown = [grower.tree(pool, first) for grower in self._growers]
+        grown = [pruned(grower.tree(pool, first)) for grower in self._growers]
         return min(grown, key=self._length if self._short else self._effort)
 
     def _effort(self, tree: Tree) -> float:

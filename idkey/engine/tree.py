@@ -31,6 +31,21 @@ class Node:
 Tree = Node | Leaf
 
 
+def pruned(tree: Tree) -> Tree:
+    """The tree without divisions on whose every branch the same taxa come out together.
+
+    They make a name likelier and rule none out, which a printed key cannot say.
+    """
+    if isinstance(tree, Leaf):
+        return tree
+    below = tuple((branch, pruned(part)) for branch, part in tree.branches)
+    ends = [part for _, part in below if isinstance(part, Leaf)]
+    if len(ends) < len(below) or len({end.rows for end in ends}) > 1:
+        return Node(tree.division, below)
+    weights = zip(*(end.weights for end in ends), strict=True)
+    return Leaf(ends[0].rows, tuple(map(sum, weights)))
+
+
 @dataclass(frozen=True, slots=True)
 class Pool:
     """Taxa on their way through a key, with weights, and the characters already asked."""

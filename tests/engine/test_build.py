@@ -18,9 +18,9 @@ from idkey.formats.folder import read_key
 from idkey.model.character import Look
 from idkey.model.couplet import Couplet, Lead, Sees
 from idkey.model.key import Key
-from idkey.model.score import Inapplicable
+from idkey.model.score import Inapplicable, Spans
 from idkey.model.taxon import Danger, Hazard, Taxon
-from tests.engine.small_keys import key_of, states_character
+from tests.engine.small_keys import key_of, number_character, states_character
 
 TABLE = {
     "a": {"colour": "red", "spots": "yes", "claw": "thin"},
@@ -186,3 +186,17 @@ def test_a_short_key_has_fewer_couplets_than_one_of_the_least_effort(scorpions: 
 
     assert len(short.couplets) < len(quick.couplets) / 2
     assert quick.cost.effort < short.cost.effort < hand.effort
+
+
+def test_a_couplet_whose_leads_all_end_in_the_same_taxa_is_not_built():
+    table = {
+        "small": {"colour": "red", "length": Spans(low=3.5, high=4.2)},
+        "open": {"colour": "red", "length": Spans(high=7)},
+        "other": {"colour": "blue", "length": Spans(low=40, high=50)},
+    }
+    characters = (states_character("colour", ("red", "blue")), number_character("length"))
+    built = build(compile_key(key_of(characters, table)))
+    ends = [[set(lead.taxa) for lead in one.leads if not lead.to] for one in built.couplets]
+
+    assert built.together == (("small", "open"),)
+    assert all(len(one) < 2 or any(end != one[0] for end in one) for one in ends)
