@@ -2,6 +2,7 @@
 
 import json
 import re
+from collections import Counter
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +19,9 @@ from idkey.model.key import Key
 LARGEST_JSON = 64 * 2**20
 DEEPEST = 40
 """Brackets inside brackets; a key needs ten."""
+
+MOST_ENTRIES = 30_000
+"""Taxa, or characters, or others of one kind; as many as a package may hold files."""
 
 _BRACKET = re.compile(r'"(?:[^"\\]|\\.)*+"|[\[\]{}]')
 _LISTS = ("characters", "labels", "couplets", "sources", "checks")
@@ -80,6 +84,10 @@ def key_of_documents(documents: dict[str, Any], file: Path) -> Key:
 
 
 def _key(file: Path, text: str, plain: dict[str, Any]) -> Key:
+    for name in (*_LISTS, "taxa"):
+        entries = plain.get(name)
+        if isinstance(entries, list | dict) and len(entries) > MOST_ENTRIES:
+            raise IdKeyError(f"{file.name} has more {name} than any key.", "Split the key.")
     key, problems = checked(drafted(file, _texts(file, text, as_written(plain))))
     if key is None:
         raise KeyProblems(file.name, problems)
@@ -89,8 +97,7 @@ def _key(file: Path, text: str, plain: dict[str, Any]) -> Key:
 def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     fields = dict(pairs)
     if len(fields) < len(pairs):
-        names = [name for name, _ in pairs]
-        twice = next(name for name in names if names.count(name) > 1)
+        (twice, _), *_ = Counter(name for name, _ in pairs).most_common(1)
         raise ValueError(f"'{twice[:60]}' is given twice in one place")
     return fields
 

@@ -17,7 +17,7 @@ from idkey.formats.problem import Problem, Severity
 from idkey.formats.score_lines import split_scores
 from idkey.formats.yaml_mistakes import in_words, tab_lines
 
-LARGEST_FILE = 16 * 2**20
+LARGEST_FILE = 4 * 2**20
 """Bytes; a taxon with a thousand scores is about 0.1 MB."""
 
 DEEPEST = 40
@@ -25,6 +25,8 @@ DEEPEST = 40
 
 Loc = tuple[str | int, ...]
 """The way to a value: keys of mappings and indices of lists."""
+
+_Fields = dict[str | int, tuple[yaml.Node, yaml.Node]]
 
 _Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _NOTHING = frozenset(("", "~", "null", "Null", "NULL"))
@@ -66,10 +68,10 @@ class YamlText:
     def problem_at_key(self, loc: Loc, problem: str, remedy: str) -> Problem:
         """A mistake at the name of the field that `loc` leads to."""
         node = self._node(loc[:-1])
-        for key, _ in node.value if isinstance(node, yaml.MappingNode) else ():
-            if key.value == loc[-1]:
-                return replace(_at(self.file, key.start_mark, problem, remedy), loc=loc)
-        return self.problem(loc, problem, remedy)
+        found = self._fields(node).get(loc[-1]) if isinstance(node, yaml.MappingNode) else None
+        if found is None:
+            return self.problem(loc, problem, remedy)
+        return replace(_at(self.file, found[0].start_mark, problem, remedy), loc=loc)
 
     def place(self, loc: Loc) -> tuple[int, int]:
         """Line and column, from 1, of the value that `loc` leads to."""
@@ -79,7 +81,7 @@ class YamlText:
     def _node(self, loc: Loc) -> yaml.Node | None:
         node = self.root
         for step in (*self.under, *loc):
-            below = None if node is None else _child(node, step)
+            below = None if node is None else self._child(node, step)
             if below is None:
                 return node
             node = below
@@ -90,20 +92,33 @@ class YamlText:
         """The content with the place of everything; made when first asked for."""
         if self.whole is not None:
             return self.whole.root
+        if len(self.text) > LARGEST_FILE:  # looking for places takes a hundred times the room
+            return None
         try:
             root: yaml.Node | None = yaml.compose(self.text, Loader=_Loader)
         except yaml.YAMLError:  # some JSON is no YAML; it then has no places
             return None
         return root
 
+    def _child(self, node: yaml.Node, step: str | int) -> yaml.Node | None:
+        if isinstance(node, yaml.MappingNode):
+            found = self._fields(node).get(step)
+            return None if found is None else found[1]
+        if isinstance(node, yaml.SequenceNode) and isinstance(step, int) and step < len(node.value):
+            child: yaml.Node = node.value[step]
+            return child
+        return None
 
-def _child(node: yaml.Node, step: str | int) -> yaml.Node | None:
-    if isinstance(node, yaml.MappingNode):
-        return next((value for key, value in node.value if key.value == step), None)
-    if isinstance(node, yaml.SequenceNode) and isinstance(step, int) and step < len(node.value):
-        child: yaml.Node = node.value[step]
-        return child
-    return None
+    def _fields(self, node: yaml.MappingNode) -> _Fields:
+        """Name and value per name; made once, since a file may have as many mistakes as lines."""
+        known = (self.whole or self)._known
+        if id(node) not in known:
+            known[id(node)] = {key.value: (key, value) for key, value in reversed(node.value)}
+        return known[id(node)]
+
+    @cached_property
+    def _known(self) -> dict[int, _Fields]:
+        return {}
 
 
 def read_yaml(file: Path) -> tuple[YamlText | None, list[Problem]]:

@@ -248,7 +248,7 @@ def test_a_file_beyond_any_sense_is_not_read(tmp_path: Path):
     with (folder / "checks.yaml").open("wb") as stream:
         stream.truncate(200 * 2**20)
 
-    assert said(folder) == ["checks.yaml:1:1: The file is larger than 16 MB. Split or shorten it."]
+    assert said(folder) == ["checks.yaml:1:1: The file is larger than 4 MB. Split or shorten it."]
 
 
 TOKENS = [

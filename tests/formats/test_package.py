@@ -214,7 +214,7 @@ def test_a_zip_bomb_is_stopped_while_it_unpacks(tmp_path: Path):
 
 @pytest.mark.slow
 def test_many_large_files_are_stopped_by_their_sum(tmp_path: Path):
-    noise = {f"taxa/t{n}.yaml": os.urandom(2**20) + bytes(14 * 2**20) for n in range(7)}
+    noise = {f"taxa/t{n}.yaml": os.urandom(2**18) + bytes(3 * 2**20) for n in range(31)}
     file = packed(tmp_path / "a.idkey", noise)
 
     assert refusal(file) == "a.idkey unpacks to more than any key needs."

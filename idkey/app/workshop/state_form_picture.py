@@ -73,7 +73,9 @@ def take_in(file: Path, folder: Path, *, character: str, state: str) -> str:
 
 
 def rendered(file: Path, size: QSize, ratio: float) -> QPixmap | None:
-    """A picture fitted into `size` (device-independent pixels); None when it cannot be read."""
+    """A picture fitted into `size` (device-independent pixels); None when it cannot be shown."""
+    if not _only_shows(file):
+        return None
     if file.suffix.lower() == ".svg":
         return _drawn(file, size, ratio)
     reader = QImageReader(str(file))
@@ -85,6 +87,19 @@ def rendered(file: Path, size: QSize, ratio: float) -> QPixmap | None:
     pixmap = QPixmap.fromImage(reader.read())
     pixmap.setDevicePixelRatio(ratio)
     return None if pixmap.isNull() else pixmap
+
+
+def _only_shows(file: Path) -> bool:
+    """Whether a picture does no more than show itself; those of the program are known to."""
+    if file.is_relative_to(images_folder()):
+        return True
+    try:
+        if file.stat().st_size <= LARGEST_PICTURE:
+            check_picture(file.name, file.read_bytes())
+            return True
+    except (OSError, IdKeyError):
+        pass
+    return False
 
 
 def _drawn(file: Path, size: QSize, ratio: float) -> QPixmap | None:
