@@ -72,7 +72,7 @@ class QuestionView(QFrame):
         before, self._session = self._session, session
         same = before is not None and same_question(self._character, before, session)
         question, character = session.question, session.character
-        self._show_end(question is None, reading=session.reading)
+        self._show_end(session)
         if question is None or character is None:
             return
         self._why.setText(headed(self.tr("Why now"), why_now(session, question, self._desk)))
@@ -157,26 +157,28 @@ class QuestionView(QFrame):
         made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         return made
 
-    def _show_end(self, ended: bool, *, reading: bool) -> None:
+    def _show_end(self, session: Session) -> None:
         """Say that nothing is left to ask, or not yet, in place of a question."""
+        reading = session.reading
+        self._why.setHidden(reading)
         for part in (self._term, self.bar):
-            part.setVisible(not ended)
-        if ended:
-            for part in (self.grid, self.entry, self.where, self._pitfalls):
-                part.hide()
-            self._character = None
-            self.grid.replace(())
-            left = self.tr("Nothing is left to ask now.")
-            self._question.setText(reading_words() if reading else left)
-            self._why.setText(
-                self.tr(
-                    "Choose among the other questions what was passed over, open the reasons "
-                    "(F4), or write the rationale (Ctrl+R)."
-                )
+            part.setVisible(session.question is not None)
+        if session.question is not None:
+            return
+        for gone in (self.grid, self.entry, self.where, self._pitfalls):
+            gone.hide()
+        self._character = None
+        self.grid.replace(())
+        over = self.tr("Nothing is left to ask now.")
+        self._question.setText(reading_words() if reading else over)
+        self._how.setText(why_now(session, None, self._desk))
+        self._how.setHidden(reading)
+        self._why.setText(
+            self.tr(
+                "Choose among the other questions what was passed over, open the reasons "
+                "(F4), or write the rationale (Ctrl+R)."
             )
-            self._how.setText(why_now(self._session, None, self._desk) if self._session else "")
-            for part in (self._why, self._how):
-                part.setVisible(not reading)
+        )
 
     def _show_character(self, character: Character) -> None:
         self._question.setText(character.question)
@@ -186,12 +188,11 @@ class QuestionView(QFrame):
         self._how.setVisible(bool(character.how))
         self._pitfalls.setText(headed(self.tr("What goes wrong"), character.pitfalls))
         self._pitfalls.setVisible(bool(character.pitfalls))
-        numeric = character.kind.numeric
-        self.entry.setVisible(numeric)
-        self.grid.setVisible(not numeric)
+        self.entry.setVisible(character.kind.numeric)
+        self.grid.setVisible(not character.kind.numeric)
         self.bar.show_character(character)
         self._show_tiles(character)
-        if numeric:
+        if character.kind.numeric:
             self.entry.show_character(character, bands_shown(self._session, self._character))
             self._show_measure(character)
 
@@ -266,10 +267,9 @@ class QuestionView(QFrame):
     def _on_number_key(self) -> None:
         shortcut = self.sender()
         if isinstance(shortcut, QShortcut):
-            number = int(shortcut.key().toString()) - 1
-            if number < len(self.grid.tiles):
-                self.grid.tiles[number].setFocus(Qt.FocusReason.ShortcutFocusReason)
-                self._change(self.answer.mark(self.grid.tiles[number].state.id))
+            for tile in self.grid.tiles[int(shortcut.key().toString()) - 1 :][:1]:
+                tile.setFocus(Qt.FocusReason.ShortcutFocusReason)
+                self._change(self.answer.mark(tile.state.id))
 
     @Slot()
     def _on_entry_edited(self) -> None:

@@ -248,10 +248,12 @@ class Rooms(QStackedWidget):
         self.bench.open_plates()
 
     def measure_question(self) -> None:
-        """Open the photo tool for the question on the card."""
+        """Open the photo tool for the question on the card; without one, choose one first."""
         question = self._state.session.question
         if question is not None:
             self.measure(question.character)
+        else:
+            self.bench.middle.open_questions()
 
     def open_about(self) -> None:
         """Say what the program is made of."""
