@@ -40,6 +40,53 @@ print(sorted(name for name in sys.modules if name == "PySide6.QtNetwork"))
 """
 )
 
+PLACES = (
+    NO_CONNECTION
+    + """
+from pathlib import Path
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+from idkey import places
+from idkey.app.window.main import Start
+from idkey.app.workshop.pages import workshop_pages
+from idkey.app.workshop.printing import Form, printed
+from idkey.formats.folder import read_key
+from idkey.formats.package import write_package
+from idkey.report.language import ENGLISH
+from idkey.report.printed_figures import Drawings
+from idkey.report.printed_key import Layout
+
+LEAVES = places.keys_folder() / "kitchen-leaves"
+
+def work():
+    program = start.program
+    rooms = program.window.rooms
+    for place in ("records", "drill", "library", "workshop"):
+        program.window.commands.run(place)
+        print(place, type(rooms.currentWidget()).__name__)
+    workshop = program.workshop
+    rooms.edit_key(workshop.copy(LEAVES, "my-leaves"))
+    for page in workshop_pages():
+        assert rooms.workshop.go_to(page.id) is not None
+    program.window.commands.run("manual")
+    folder = places.data_folder()
+    key = read_key(LEAVES)
+    write_package(key, folder / "leaves.idkey", folder=LEAVES, images=places.images_folder())
+    drawings = Drawings(images=places.images_folder())
+    for form, ending in ((Form.PDF, "pdf"), (Form.HTML, "html")):
+        file = folder / f"leaves.{ending}"
+        layout = Layout.BRACKETED
+        printed(key, form, file, layout=layout, language=ENGLISH, drawings=drawings)
+    QTimer.singleShot(2_000, start.frame.close)
+
+app = QApplication(["idkey"])
+start = Start(app)
+start.opened.connect(work)
+app.exec()
+start.close()
+"""
+)
+
 
 def test_the_guard_of_these_tests_notices_a_connection(tmp_path: Path):
     tried = ran(
@@ -89,3 +136,13 @@ def test_the_window_opens_and_judges_without_a_network(tmp_path: Path):
     sentence, modules = ended.stdout.strip().splitlines()[-2:]
     assert "Heterometrus" in sentence
     assert modules == "[]"
+
+
+@pytest.mark.slow
+def test_every_place_opens_and_keys_go_out_without_a_network(tmp_path: Path):
+    ended = ran(PLACES, data=tmp_path, before=cut_off())
+
+    assert ended.returncode == 0, ended.stderr
+    assert "Error" not in ended.stderr
+    assert len({line.split()[1] for line in ended.stdout.splitlines()}) == 4
+    assert {file.suffix for file in tmp_path.glob("leaves.*")} == {".idkey", ".pdf", ".html"}
