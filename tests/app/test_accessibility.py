@@ -95,19 +95,6 @@ def test_every_control_of_every_page_has_a_name_and_its_role(window: Window, sta
     assert not odd
 
 
-def test_every_control_is_at_least_24_pixels_wcag_2_2_criterion_2_5_8(
-    window: Window, state: BenchState
-):
-    small = [
-        (page, control, control.size().toTuple())
-        for page in pages(window, state)
-        for control in controls(window)
-        if min(control.width(), control.height()) < 24 and control.property("role") != "link"
-    ]
-
-    assert not small
-
-
 def test_tab_reaches_every_control_of_the_bench(window: Window, state: BenchState, qtbot):
     state.put_on_bench(sample_case(state.session.key))
     qtbot.waitUntil(window.bench.middle.others.isVisible)

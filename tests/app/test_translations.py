@@ -10,19 +10,11 @@ from xml.etree.ElementTree import Element
 import PySide6
 import pytest
 from defusedxml.ElementTree import parse
-from PySide6.QtGui import QFontMetrics
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QWidget
+from PySide6.QtWidgets import QApplication
 
 import idkey.app
-from idkey.app.bench.state import BenchState
-from idkey.app.parts.desk import Desk
-from idkey.app.parts.pictures import Pictures
-from idkey.app.parts.theme import Theme
 from idkey.app.window.commands import COMMANDS
 from idkey.app.window.translation import CODES, FOLDER, Translation, system_language
-from idkey.app.window.window import Window
-from idkey.engine.sample import sample_case
-from idkey.report.language import in_language
 
 APP = Path(idkey.app.__file__).parent
 SOURCES = sorted(APP.rglob("*.py"))
@@ -136,52 +128,3 @@ def test_a_language_that_is_not_there_is_english(qapp: QApplication):
 
     assert translation.code == "en"
     assert system_language() in CODES
-
-
-@pytest.mark.usefixtures("german")
-@pytest.mark.parametrize("size", [(1000, 700), (1280, 800)])
-@pytest.mark.parametrize("scale", [100, 150, 200])
-def test_no_german_word_on_a_button_or_in_a_line_is_cut_off(
-    state: BenchState,
-    theme: Theme,
-    pictures: Pictures,
-    qtbot,
-    tmp_path: Path,
-    size: tuple[int, int],
-    scale: int,
-):
-    theme.choose(theme.scheme, scale)
-    desk = Desk(theme, pictures, in_language("de"))
-    window = Window(state, desk, rationales=tmp_path)
-    qtbot.addWidget(window)
-    window.resize(*size)
-    with qtbot.waitExposed(window):
-        window.show()
-    cut = list(_cut(window))
-    state.put_on_bench(sample_case(state.session.key))
-    window.bench.middle.ask("total_length")
-    qtbot.wait(20)  # two rounds of layout follow a new question
-    cut += _cut(window)
-    window.commands.run("couplets")
-    qtbot.wait(20)
-    cut += _cut(window)
-    window.close_work()
-    theme.choose(theme.scheme, 100)
-
-    assert not cut
-
-
-def _cut(window: QWidget) -> Iterator[str]:
-    """Texts of visible buttons, lists and one-line labels that are wider than their place."""
-    for widget in window.findChildren(QWidget):
-        if not widget.isVisible():
-            continue
-        text = ""
-        if isinstance(widget, QAbstractButton) and type(widget).__name__.endswith("Button"):
-            text, room = widget.text(), widget.width()
-        elif isinstance(widget, QComboBox):
-            text, room = widget.currentText(), widget.width()
-        elif isinstance(widget, QLabel) and not widget.wordWrap() and "<" not in widget.text():
-            text, room = widget.text(), widget.width()
-        if text and QFontMetrics(widget.font()).horizontalAdvance(text) > room:
-            yield f"{type(widget).__name__} {text!r}: {room}"

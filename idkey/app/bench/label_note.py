@@ -2,7 +2,8 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import QSize, Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
 from idkey.app.bench.one_line import OneLine
@@ -65,6 +66,17 @@ class LabelNote(QFrame):
         self._close.clicked.connect(self._on_close_clicked)
         self._more.clicked.connect(self._on_more_clicked)
         self.hide()
+
+    def minimumSizeHint(self) -> QSize:
+        """As high as its lines at the width it has: what lies below scrolls, a warning does not."""
+        least = super().minimumSizeHint()
+        return QSize(least.width(), max(least.height(), self.heightForWidth(self.width())))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Ask for another height where the lines break otherwise."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
     @property
     def text(self) -> str:

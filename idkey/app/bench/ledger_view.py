@@ -13,6 +13,7 @@ from idkey.app.bench.session import Session
 from idkey.app.parts.arrivals import Arrivals
 from idkey.app.parts.captions import button, caption, key_text
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import HUGE
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.segments import Segments
 from idkey.engine.result import Effect
@@ -103,13 +104,10 @@ class LedgerView(QFrame):
         self.list.setAccessibleName(self.tr("Ledger of findings"))
         self.thumbs = self.list.thumbs
         self.thumbs.arrived.connect(self.list.viewport().update)
-        self._empty = caption(
-            self.tr(
-                "Nothing looked at yet. What you note appears here, with what it changed; "
-                "Enter corrects it, Delete takes it back, P adds a picture of it."
-            ),
-            "soft",
-        )
+        said = self.tr("Nothing looked at yet. What you note appears here, with what it changed.")
+        keys = self.tr("Enter corrects it, Delete takes it back, P adds a picture of it.")
+        words = (said, keys) if self._desk.theme.scale < HUGE else (said,)
+        self._empty = caption(" ".join(words), "soft")
         self._order = Segments(self.tr("Order of the ledger"), Order, self._order_words)
         self._undo = self._step_button("↶", self.tr("Undo"), "Ctrl+Z")
         self._redo = self._step_button("↷", self.tr("Redo"), "Ctrl+Shift+Z")

@@ -16,6 +16,7 @@ from idkey.app.drill.words import answer_words, kind_words, outcome_words, verdi
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import HUGE
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.drill.casework import RunCase
 from idkey.drill.conclusion import Conclusion
@@ -203,7 +204,12 @@ class CaseView(ExerciseView):
         right.addWidget(caption(self.tr("Not ruled out"), "strong"))
         right.addWidget(self.standing)
         right.addStretch(1)
-        self.set_columns((left, 9), (self._middle(), 10), (right, 7))
+        middle = self._middle()
+        if self._desk.theme.scale < HUGE:
+            self.set_columns((left, 9), (middle, 10), (right, 7))
+            return
+        middle.addLayout(right)
+        self.set_columns((left, 9), (middle, 10))
 
     def _middle(self) -> QVBoxLayout:
         column = QVBoxLayout()

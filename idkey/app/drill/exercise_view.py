@@ -6,8 +6,9 @@ from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 from idkey.app.drill.answers import Answers
 from idkey.app.drill.feedback import Feedback, SideBySide
 from idkey.app.drill.figures import DrillFigures
-from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.columns import filled
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.scrolling import scrolled
 
 GAP = 18
 """Room between the columns, in pixels."""
@@ -53,7 +54,7 @@ class ExerciseView(QWidget):
         row.setSpacing(GAP)
         for number, (column, share) in enumerate(columns):
             if number and isinstance(column, QVBoxLayout):
-                row.addWidget(scrolled(filled(column)), share)
+                row.addWidget(scrolled(filled(column), as_wide=True), share)
             else:
                 row.addLayout(column, share)
 

@@ -6,7 +6,6 @@ from PySide6.QtCore import QItemSelectionModel, Qt, Signal, Slot
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
-    QHBoxLayout,
     QHeaderView,
     QTableView,
     QVBoxLayout,
@@ -17,8 +16,10 @@ from idkey.app.drill.now import Drill
 from idkey.app.drill.plan import Everybody
 from idkey.app.drill.words import share_words
 from idkey.app.parts.captions import KeyButton, caption
-from idkey.app.parts.columns import airy, filled, scrolled
+from idkey.app.parts.columns import airy, filled
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import beside
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.table import TableColumn, TableModel
 from idkey.app.parts.theme import Theme
 from idkey.drill.observed import ObservedError
@@ -150,7 +151,7 @@ class PeoplePage(QWidget):
         )
 
     def _lay_out(self) -> None:
-        head = QHBoxLayout()
+        head = beside(self._desk.theme)
         head.setSpacing(10)
         head.addWidget(caption(self.tr("Everybody"), "title"), 1)
         head.addWidget(self.look)

@@ -59,8 +59,9 @@ class Plate(QWidget):
         return self.minimumSizeHint() * 1.5
 
     def minimumSizeHint(self) -> QSize:
-        """Room enough to see something."""
-        return QSize(*(self._theme.px(length) for length in self._least))
+        """Room enough to see something; where text is huge it leaves that room to the words."""
+        scale = min(self._theme.scale, 130) / 100
+        return QSize(*(round(length * scale) for length in self._least))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw plate, drawing and words."""

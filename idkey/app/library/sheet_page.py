@@ -23,6 +23,7 @@ from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import beside
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import worded
@@ -132,16 +133,20 @@ class SheetPage(QWidget):
         inner = QVBoxLayout(card)
         inner.setContentsMargins(px(6), px(6), px(6), px(6))
         inner.addWidget(self.table)
-        beside = scrolled(self.panel)
-        beside.setFixedWidth(min(px(280), WIDEST))
+        panel = scrolled(self.panel)
+        panel.setFixedWidth(min(px(280), WIDEST))
         body = QHBoxLayout()
         body.setSpacing(px(12))
         body.addWidget(card, 1)
-        body.addWidget(beside)
-        foot = QHBoxLayout()
-        foot.addWidget(self.said, 1)
-        foot.addWidget(self.name)
-        foot.addWidget(self.make)
+        body.addWidget(panel)
+        told = scrolled(self.said)
+        told.setMaximumHeight(px(84))
+        foot = beside(self._desk.theme)
+        foot.addWidget(told, 1)
+        row = QHBoxLayout()
+        row.addWidget(self.name)
+        row.addWidget(self.make)
+        foot.addLayout(row)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(px(10))

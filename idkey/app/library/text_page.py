@@ -7,6 +7,9 @@ from PySide6.QtWidgets import QFrame, QTextBrowser
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
 
+LEAST = 24
+"""Least height of what can be pressed, in pixels. WCAG 2.2, criterion 2.5.8."""
+
 
 class TextPage(QTextBrowser):
     """Shows HTML; links go nowhere, and nothing is fetched.
@@ -61,6 +64,7 @@ class TextPage(QTextBrowser):
     def _fit(self) -> None:
         around = self.height() - self.viewport().height()
         high = round(self.document().size().height()) + max(around, 0) + 2
+        high = max(high, LEAST)
         if self.height() != high or self.minimumHeight() != high:
             self.setFixedHeight(high)
             self.fitted.emit(high)

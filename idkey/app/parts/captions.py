@@ -73,6 +73,11 @@ class KeyButton(QPushButton):
         hint = super().sizeHint()
         return QSize(hint.width() + self._room(), hint.height())
 
+    @property
+    def bare(self) -> QSize:
+        """Room for the text alone."""
+        return super().sizeHint()
+
     def minimumSizeHint(self) -> QSize:
         """The same: the key is not dropped."""
         return self.sizeHint()
@@ -86,9 +91,12 @@ class KeyButton(QPushButton):
         style.drawControl(part.CE_PushButtonBevel, option, painter, self)
         right = self.isRightToLeft()
         room = self._room()
-        option.rect = self.rect().adjusted(room if right else 0, 0, 0 if right else -room, 0)
+        fits = self.width() >= self.sizeHint().width()
+        if fits:
+            option.rect = self.rect().adjusted(room if right else 0, 0, 0 if right else -room, 0)
         style.drawControl(part.CE_PushButtonLabel, option, painter, self)
-        self._draw_key(painter)
+        if fits:  # large text in a narrow place: the words come first
+            self._draw_key(painter)
         painter.end()
 
     def _room(self) -> int:

@@ -1,7 +1,6 @@
-"""Columns of the drill's screens that scroll where the window is small."""
+"""What stands in columns that scroll, and the rows of lists."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractItemView, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QVBoxLayout, QWidget
 
 from idkey.app.parts.theme import Theme
 
@@ -13,17 +12,6 @@ def filled(layout: QVBoxLayout) -> QWidget:
     layout.setContentsMargins(4, 0, 12, 0)
     page.setLayout(layout)
     return page
-
-
-def scrolled(page: QWidget) -> QScrollArea:
-    """A page that scrolls up and down, and leaves the focus to what is in it."""
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QFrame.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    scroll.setWidget(page)
-    return scroll
 
 
 def airy(view: QAbstractItemView, theme: Theme) -> None:

@@ -1,6 +1,11 @@
-"""Dialogs that fit into the window they stand over, whatever the text size."""
+"""What fits into the window whatever the text size: dialogs over it, columns side by side."""
 
-from PySide6.QtWidgets import QDialog, QWidget
+from PySide6.QtWidgets import QBoxLayout, QDialog, QWidget
+
+from idkey.app.parts.theme import Theme
+
+HUGE = 175
+"""Text size, in per cent, from which columns stand below one another."""
 
 EDGE = 24
 """Pixels of the window that stay in sight around a dialog."""
@@ -10,3 +15,9 @@ def fit(dialog: QDialog, wanted: tuple[int, int], over: QWidget) -> None:
     """Give a dialog the size it wants, as far as the window has room for it."""
     room = over.window().size()
     dialog.resize(min(wanted[0], room.width() - EDGE), min(wanted[1], room.height() - EDGE))
+
+
+def beside(theme: Theme) -> QBoxLayout:
+    """A layout for columns: side by side, or below one another where text is huge."""
+    way = QBoxLayout.Direction
+    return QBoxLayout(way.TopToBottom if theme.scale >= HUGE else way.LeftToRight)

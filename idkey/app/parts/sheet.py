@@ -81,6 +81,9 @@ class Sheet(QFrame):
     def add_action(self, widget: QWidget) -> None:
         """Put a button beside the way back."""
         self.heading.insertWidget(self.heading.count() - 1, widget, 0, Qt.AlignmentFlag.AlignTop)
+        self.setTabOrder(self._back, widget)  # what is last in the order cannot go before
+        self.setTabOrder(widget, self._back)
+        self.setTabOrder(self._back, self.text)
 
     def show_html(self, html: str) -> None:
         """Show a text; the place where one reads is kept when it is the same page."""

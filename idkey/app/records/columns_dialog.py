@@ -7,8 +7,9 @@ from PySide6.QtWidgets import QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QW
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
-from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.columns import filled
 from idkey.app.parts.fitting import fit
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.theme import Theme
 from idkey.report.language import Language
 from idkey.report.permit_words import field_words

@@ -16,6 +16,7 @@ class _Asking(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(title)
         self.setMinimumWidth(theme.px(440))
+        self._last: QLineEdit | None = None
         self.form = QFormLayout()
         self.form.setSpacing(6)
         self.form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
@@ -23,12 +24,12 @@ class _Asking(QDialog):
         self.go.setDefault(True)
         self.go.setEnabled(False)
         self.go.clicked.connect(self._on_go_clicked)
-        leave = button(self.tr("Cancel"))
-        leave.setAutoDefault(False)
-        leave.clicked.connect(self.reject)
+        self.leave = button(self.tr("Cancel"))
+        self.leave.setAutoDefault(False)
+        self.leave.clicked.connect(self.reject)
         row = QHBoxLayout()
         row.addStretch(1)
-        row.addWidget(leave)
+        row.addWidget(self.leave)
         row.addWidget(self.go)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 18, 20, 18)
@@ -44,6 +45,12 @@ class _Asking(QDialog):
         field = QLineEdit(text)
         field.setAccessibleName(name)
         self.form.addRow(name, field)
+        if self._last is not None:
+            self.setTabOrder(self._last, field)
+        else:  # what is last in the order cannot go before, so the button comes round it
+            self.setTabOrder(self.leave, field)
+            self.setTabOrder(field, self.leave)
+        self._last = field
         return field
 
     def _done(self) -> None:

@@ -16,9 +16,10 @@ from PySide6.QtWidgets import (
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
-from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.columns import filled
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import bullets, paragraph, toned
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
 from idkey.app.records.work import Detail

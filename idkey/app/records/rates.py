@@ -8,10 +8,12 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QFrame, QHBoxLayout, QV
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
-from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.columns import filled
+from idkey.app.parts.fitting import beside
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.plots import Bar, Bars, Trend
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.theme import Theme
 from idkey.app.records.agreement_panel import AgreementPanel
 from idkey.app.records.counted import Course, Rates, label_names, rates
@@ -53,6 +55,7 @@ class RatesPage(QWidget):
         self._counted: Rates | None = None
         self._latest, self._writing = Latest(jobs, self), Latest(jobs, self)
         self.said = caption(rank="soft")
+        self._theme = theme
         self.labels, self.suppliers, self.months = self._plots(theme)
         self.whose = Choice(self.tr("Whose months"), theme)
         self.whose.setMinimumContentsLength(22)
@@ -159,7 +162,7 @@ class RatesPage(QWidget):
         for panel in (self.lot, self.agreement):
             right.addWidget(panel)
         right.addStretch(1)
-        row = QHBoxLayout()
+        row = beside(self._theme)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(16)
         row.addLayout(left, 3)

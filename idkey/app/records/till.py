@@ -16,10 +16,12 @@ from PySide6.QtWidgets import (
 )
 
 from idkey.app.parts.captions import button, caption
-from idkey.app.parts.columns import filled, scrolled
+from idkey.app.parts.columns import filled
+from idkey.app.parts.fitting import beside
 from idkey.app.parts.jobs import Jobs
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, paragraph
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.sheet import page_style
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.worded import worded
@@ -130,7 +132,7 @@ class TillPage(QWidget):
         for part in (sales, back):
             left.addWidget(_holder(part), 1)
         right.addWidget(_holder(watched))
-        row = QHBoxLayout()
+        row = beside(self._theme)
         row.setSpacing(16)
         for side in (left, right):
             side.setSpacing(12)
