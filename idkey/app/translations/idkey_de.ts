@@ -2224,6 +2224,10 @@
         <translation>Zu Version {n} machen</translation>
     </message>
     <message>
+        <source>Stopped: what the changes do was not looked at to the end.</source>
+        <translation>Angehalten: Was die Änderungen bewirken, wurde nicht bis zum Ende angesehen.</translation>
+    </message>
+    <message>
         <source>Stopped: the recorded cases were not all judged again.</source>
         <translation>Angehalten: nicht alle Fälle wurden neu beurteilt.</translation>
     </message>
@@ -2612,8 +2616,12 @@
         <translation>Liste der Befunde</translation>
     </message>
     <message>
-        <source>Nothing looked at yet. What you note appears here, with what it changed; Enter corrects it, Delete takes it back, P adds a picture of it.</source>
-        <translation>Noch nichts angesehen. Was Sie notieren, erscheint hier mit seiner Wirkung; Enter berichtigt, Entf nimmt zurück, P fügt ein Bild hinzu.</translation>
+        <source>Nothing looked at yet. What you note appears here, with what it changed.</source>
+        <translation>Noch nichts angesehen. Was Sie notieren, erscheint hier mit seiner Wirkung.</translation>
+    </message>
+    <message>
+        <source>Enter corrects it, Delete takes it back, P adds a picture of it.</source>
+        <translation>Enter berichtigt, Entf nimmt zurück, P fügt ein Bild hinzu.</translation>
     </message>
     <message>
         <source>Order of the ledger</source>
@@ -5262,6 +5270,10 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>Was die Prüfung ergab</translation>
     </message>
     <message>
+        <source>Reading {file} …</source>
+        <translation>{file} wird gelesen …</translation>
+    </message>
+    <message>
         <source>A table of the till (CSV) adds prices, dates, buyers and papers to the sales of this book, by the number of the sale. What a line leaves empty stays as it was noted.</source>
         <translation>Eine Tabelle der Kasse (CSV) ergänzt Preise, Daten, Käufer und Papiere der Verkäufe in diesen Akten, nach der Nummer des Verkaufs. Was eine Zeile leer lässt, bleibt wie notiert.</translation>
     </message>
@@ -6903,12 +6915,12 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>Der Schlüssel hat sich seither geändert: Erneutes Schreiben beurteilt den Fall neu.</translation>
     </message>
     <message>
-        <source>A dangerous species was still possible: do not handle.</source>
-        <translation>Eine gefährliche Art war noch möglich: nicht anfassen.</translation>
+        <source>A dangerous species was not ruled out: do not handle.</source>
+        <translation>Eine gefährliche Art war nicht ausgeschlossen: nicht anfassen.</translation>
     </message>
     <message>
-        <source>A permit-listed species was still possible: check papers.</source>
-        <translation>Eine gelistete Art war noch möglich: Papiere prüfen.</translation>
+        <source>A permit-listed species was not ruled out: check papers.</source>
+        <translation>Eine gelistete Art war nicht ausgeschlossen: Papiere prüfen.</translation>
     </message>
     <message>
         <source>{n} findings · key {key} {version} · case {id}</source>
