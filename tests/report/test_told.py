@@ -19,6 +19,7 @@ FIGURES = ("binding", "plates", "turning")
 GERMAN = in_language("de")
 BRACE = re.compile(r"\{\w+\}")
 SENTENCE = re.compile(r"(?:[A-Z“']|\0|…).*[a-z].* .*[.?]|[A-Z][a-z]+ [^A-Z]*[.?]", re.DOTALL)
+BUILT_IN = ("ValueError", "TypeError", "KeyError", "RuntimeError")
 NOT_SAID = ("formats/compare.py", "formats/new_key.py", "store/erasing.py")
 """Changes are said by `report.key_changes`; the others hold what stands in a key, and SQL."""
 
@@ -49,6 +50,14 @@ def sentences(file: Path) -> Iterator[tuple[int, str]]:
             yield node.lineno, text
 
 
+def raised(file: Path) -> Iterator[tuple[int, str]]:
+    """What a module of the window says in an error without translating it there."""
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        name = getattr(node.func, "id", "") if isinstance(node, ast.Call) else ""
+        if name.endswith("Error") and name not in BUILT_IN:
+            yield from ((part.lineno, _shape(part)) for part in node.args if _shape(part))
+
+
 def _shape(node: ast.AST) -> str:
     if isinstance(node, ast.Constant) and isinstance(node.value, str):
         return BRACE.sub("\0", node.value)
@@ -63,10 +72,11 @@ def test_every_sentence_of_the_layers_below_is_in_the_german_catalogue():
     known = {BRACE.sub("\0", one) for one in catalogue()} | {
         BRACE.sub("\0", one) for one in GERMAN.phrases
     }
+    said = [(file, *one) for file in sources() for one in sentences(file)]
+    said += [(file, *one) for file in (ROOT / "app").rglob("*.py") for one in raised(file)]
     missing = [
         f"{file.relative_to(ROOT)}:{line}: {text}".replace("\0", "{…}")
-        for file in sources()
-        for line, text in sentences(file)
+        for file, line, text in said
         if text not in known and text != "\0: which applies?"
     ]
 

@@ -111,18 +111,22 @@ class AnswerRow(QAbstractButton):
         wide = self.width() - px(44) - px(34)
         words = self._high(self._words_font(), self.row.text, wide)
         top = (self.height() - words - self._detail_high(wide)) // 2
-        box = QRect(px(40), top, wide, words)
+        left = self.width() - px(40) - wide if self.isRightToLeft() else px(40)
+        box = QRect(left, top, wide, words)
         painter.setFont(self._words_font())
         painter.setPen(self._theme.colour("ink"))
         painter.drawText(box, int(Qt.TextFlag.TextWordWrap), self.row.text)
         if self.row.detail:
             painter.setFont(self._theme.font(12))
             painter.setPen(self._theme.colour("soft"))
-            below = QRect(px(40), top + words, wide, self._detail_high(wide))
+            below = QRect(left, top + words, wide, self._detail_high(wide))
             painter.drawText(below, int(Qt.TextFlag.TextWordWrap), self.row.detail)
-        self._draw_key(painter, QRectF(px(11), (self.height() - side) / 2, side, side))
+        first, last = px(11), self.width() - px(30)
+        if self.isRightToLeft():
+            first, last = self.width() - px(11) - side, px(30) - side
+        self._draw_key(painter, QRectF(first, (self.height() - side) / 2, side, side))
         if self.mark is not Mark.NONE:
-            place = QRectF(self.width() - px(30), (self.height() - side) / 2, side, side)
+            place = QRectF(last, (self.height() - side) / 2, side, side)
             right = self.mark is Mark.RIGHT
             draw, name = (draw_tick, "accent") if right else (draw_cross, "doubt")
             draw(painter, place, self._theme.colour(name), self._theme.colour("raised"))
