@@ -10,6 +10,7 @@ from idkey.app.parts.marks import draw_doubt, draw_hazard
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tips import tip
 from idkey.app.workshop.couplet_facts import LeadFact
+from idkey.app.workshop.couplet_layout import Spot
 
 ROW = 24.0
 """Height of a row at 100 % text, in pixels."""
@@ -76,11 +77,12 @@ class CardItem(QGraphicsItem):
 
     def port(self, lead: int) -> QPointF:
         """Where the line of a lead starts."""
-        return QPointF(self.frame().right(), self._row() * (lead + 1.5))
+        edge = 0.0 if self._theme.mirrored else self.frame().right()
+        return QPointF(edge, self._row() * (lead + 1.5))
 
     def entry(self) -> QPointF:
         """Where lines arrive."""
-        return QPointF(0, self._row() / 2)
+        return QPointF(self.frame().right() if self._theme.mirrored else 0, self._row() / 2)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -101,11 +103,11 @@ class CardItem(QGraphicsItem):
             return
         painter.setFont(self._theme.font(14, bold=True))
         head = QRectF(10, 0, frame.width() - 40, row)
-        painter.drawText(head, Qt.AlignmentFlag.AlignVCenter, self.card.id)
+        painter.drawText(self._turned(head), Qt.AlignmentFlag.AlignVCenter, self.card.id)
         if bad:
             side = row * 0.6
             box = QRectF(frame.right() - row, row * 0.2, side, side)
-            draw_doubt(painter, box, colour("doubt"), colour("raised"))
+            draw_doubt(painter, self._turned(box), colour("doubt"), colour("raised"))
         for number in range(len(self.card.leads)):
             self._draw_lead(painter, number)
 
@@ -133,20 +135,36 @@ class CardItem(QGraphicsItem):
         letter, words = self.card.leads[number]
         painter.setPen(colour("soft"))
         painter.setFont(self._theme.font(12, bold=True))
-        painter.drawText(box.adjusted(9, 0, 0, 0), Qt.AlignmentFlag.AlignVCenter, letter)
+        place = self._turned(box.adjusted(9, 0, 0, 0))
+        painter.drawText(place, Qt.AlignmentFlag.AlignVCenter, letter)
         font = self._theme.font(12)
         painter.setFont(font)
         painter.setPen(colour("ink"))
         text = box.adjusted(self._theme.px(28), 0, -row if bad else -10, 0)
         shown = QFontMetrics(font).elidedText(words, Qt.TextElideMode.ElideRight, int(text.width()))
-        painter.drawText(text, Qt.AlignmentFlag.AlignVCenter, shown)
+        painter.drawText(self._turned(text), Qt.AlignmentFlag.AlignVCenter, shown)
         if bad:
             side = row * 0.6
             mark = QRectF(box.right() - row * 0.9, box.top() + row * 0.2, side, side)
-            draw_doubt(painter, mark, colour("doubt"), colour("raised"))
+            draw_doubt(painter, self._turned(mark), colour("doubt"), colour("raised"))
+
+    def _turned(self, box: QRectF) -> QRectF:
+        return turned(box, self.frame().width()) if self._theme.mirrored else box
 
     def _row(self) -> float:
         return float(self._theme.px(ROW))
+
+
+def place_of(spot: Spot, wide: float, theme: Theme) -> QPointF:
+    """Where a card of that width stands on the sheet; columns go the way text runs."""
+    px = theme.px
+    x, y = spot.column * px(CARD + GAP), spot.top * px(ROW)
+    return QPointF(px(CARD) - px(wide) - x if theme.mirrored else x, y)
+
+
+def turned(box: QRectF, wide: float) -> QRectF:
+    """A box on a card of that width, where text runs from the right."""
+    return QRectF(wide - box.right(), box.top(), box.width(), box.height())
 
 
 class EndItem(QGraphicsItem):
@@ -168,7 +186,8 @@ class EndItem(QGraphicsItem):
 
     def entry(self) -> QPointF:
         """Where the line arrives."""
-        return QPointF(0, self.frame().height() / 2)
+        frame = self.frame()
+        return QPointF(frame.right() if self._theme.mirrored else 0, frame.height() / 2)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -183,6 +202,7 @@ class EndItem(QGraphicsItem):
         if self.ending.dangerous:
             side = frame.height() * 0.62
             box = QRectF(10, frame.height() * 0.19, side, side)
+            box = turned(box, frame.width()) if self._theme.mirrored else box
             draw_hazard(painter, box, colour("hazard"), colour("surface"))
             left += side + 4
         if option.levelOfDetailFromTransform(painter.worldTransform()) < FAR:
@@ -190,6 +210,7 @@ class EndItem(QGraphicsItem):
         font = self._theme.font(12, italic=True)
         more = f" +{len(self.ending.names) - 1}" if len(self.ending.names) > 1 else ""
         text = frame.adjusted(left, 0, -10, 0)
+        text = turned(text, frame.width()) if self._theme.mirrored else text
         metrics = QFontMetrics(font)
         room = int(text.width()) - metrics.horizontalAdvance(more)
         name = metrics.elidedText(self.ending.names[0], Qt.TextElideMode.ElideRight, room)
@@ -205,7 +226,7 @@ class LeadLine(QGraphicsItem):
         super().__init__()
         self._theme = theme
         self._tone = tone
-        bend = max(abs(end.x() - start.x()) / 2, theme.px(30))
+        bend = max(abs(end.x() - start.x()) / 2, theme.px(30)) * (-1 if theme.mirrored else 1)
         self._path = QPainterPath(start)
         self._path.cubicTo(start + QPointF(bend, 0), end - QPointF(bend, 0), end)
         self.setZValue(-1 if tone == "outline" else -0.5)

@@ -8,13 +8,13 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.tips import tip
 from idkey.app.workshop.couplet_cards import (
     CARD,
-    GAP,
-    ROW,
+    END,
     Card,
     CardItem,
     Ending,
     EndItem,
     LeadLine,
+    place_of,
 )
 from idkey.app.workshop.couplet_facts import CoupletFacts, LeadPlace
 from idkey.app.workshop.couplet_layout import couplet, layout
@@ -108,9 +108,9 @@ class CoupletGraph(QGraphicsView):
         step = {keys.Key_Up: -1, keys.Key_Down: 1}.get(keys(event.key()))
         if step is not None:
             self._step(step)
-        elif event.key() == keys.Key_Right:
+        elif event.key() == (keys.Key_Left if self._theme.mirrored else keys.Key_Right):
             self._follow()
-        elif event.key() == keys.Key_Left:
+        elif event.key() in (keys.Key_Left, keys.Key_Right):
             self._go_back()
         elif event.key() == keys.Key_Delete:
             self.remove_asked.emit()
@@ -203,7 +203,7 @@ class CoupletGraph(QGraphicsView):
         self.sheet.clear()
         self._rubber, self.cards = None, {}
         self._ends: dict[EndItem, LeadPlace] = {}
-        px, spots = self._theme.px, layout(key.couplets)
+        spots = layout(key.couplets)
         for one in key.couplets:
             chosen = self._chosen
             card = CardItem(
@@ -218,14 +218,14 @@ class CoupletGraph(QGraphicsView):
                 self._theme,
             )
             spot = spots[couplet(one.id)]
-            card.setPos(spot.column * px(CARD + GAP), spot.top * px(ROW))
+            card.setPos(place_of(spot, CARD, self._theme))
             card.setToolTip(tip("\n".join(f"{mark}  {words}" for mark, words in card.card.leads)))
             self.cards[one.id] = card
             self.sheet.addItem(card)
         for one in key.couplets:
             for number, lead in enumerate(one.leads):
                 end = spots.get((one.id, number))
-                at = QPointF(end.column * px(CARD + GAP), end.top * px(ROW)) if end else None
+                at = place_of(end, END, self._theme) if end else None
                 self._draw_lead(key, (one.id, number), lead, at=at, facts=facts)
         self.sheet.setSceneRect(self.sheet.itemsBoundingRect().adjusted(-12, -12, 12, 12))
 
