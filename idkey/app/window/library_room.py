@@ -28,6 +28,7 @@ class LibraryRoom(QObject):
         start: The page of the bench that offers the keys.
         to_bench: Goes to the bench.
         to_workshop: Goes to the workshop with the key of a folder, and to a page of it.
+        tells_workshop: Tells the workshop which key changed, or none for one that went.
     """
 
     def __init__(
@@ -39,10 +40,12 @@ class LibraryRoom(QObject):
         start: StartView,
         to_bench: Callable[[], None],
         to_workshop: Callable[[Path, str], None],
+        tells_workshop: Callable[[str], None],
     ) -> None:
         super().__init__(parent)
         self._state, self._bench = state, bench
         self._to_bench, self._to_workshop = to_bench, to_workshop
+        self._tells_workshop = tells_workshop
         self.view: LibraryView | None = None
         self._start = start
         state.keys_changed.connect(self._on_keys_changed)
@@ -62,7 +65,8 @@ class LibraryRoom(QObject):
             self.view.close_work()
 
     @Slot(str)
-    def _on_keys_changed(self, _: str) -> None:
+    def _on_keys_changed(self, key: str) -> None:
+        self._tells_workshop(key)
         self._start.show_keys(self._bench.keys.titles, self._bench.session.key)
 
     @Slot(str)

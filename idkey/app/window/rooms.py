@@ -214,6 +214,7 @@ class Rooms(QStackedWidget):
             start=self.bench.middle.start,
             to_bench=self.enter_bench,
             to_workshop=self.edit_key,
+            tells_workshop=self._workshop.look_again,
         )
 
     def take_in(self, file: Path) -> None:

@@ -4,17 +4,18 @@ import os
 import re
 import shutil
 import tempfile
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from idkey import places
 from idkey.errors import IdKeyError
 from idkey.figures.own import IMAGES
 from idkey.formats.document import ID_PATTERN, LONGEST_ID
-from idkey.formats.folder import KeyEntry
+from idkey.formats.folder import KeyEntry, write_key
 from idkey.formats.key_shelf import OWN, all_keys, free_name
 from idkey.formats.texts import FILES
 from idkey.formats.yaml_text import read_yaml
+from idkey.model.key import Key
 
 _ID = re.compile(ID_PATTERN)
 
@@ -91,6 +92,13 @@ class Shelf:
                 f"The key could not be copied to {self.own}: {reason}.",
                 "Make room or ask for the right to write there.",
             ) from err
+        return self.own / key_id
+
+    def new(self, key: Key, key_id: str) -> Path:
+        """Write a key among the own ones; raises as `copy`."""
+        if (wrong := self.complaint(key_id)) is not None:
+            raise wrong
+        write_key(replace(key, id=key_id, digest=""), self.own / key_id)
         return self.own / key_id
 
     def _copy_drawings(self, folder: Path, new: Path) -> None:

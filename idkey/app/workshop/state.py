@@ -124,7 +124,9 @@ class WorkshopState(QObject):
         down is not taken up by itself a second time.
         """
         folder = self.drafts.here
-        if self.editing is None and folder is not None and folder.is_dir():
+        if self.editing is not None or folder is None:
+            return
+        if folder.is_dir() or folder in self.drafts.folders():
             self.drafts.put_here(None)
             self.open_soon(folder) if large(folder) else self.open(folder)
 
@@ -134,6 +136,17 @@ class WorkshopState(QObject):
         self.editing = None
         self.drafts.put_here(None)
         self.cleared.emit()
+
+    @Slot(str)
+    def look_again(self, key_id: str) -> None:
+        """Go with what became of the folder of a key, unless there is unsaved work on it."""
+        editing = self.editing
+        if editing is None or editing.dirty:
+            return
+        if not editing.folder.is_dir():
+            self.throw_away()
+        elif editing.folder.name == key_id:
+            self.open_soon(editing.folder)
 
     def throw_away(self) -> None:
         """Take the key off the table, and forget what is not saved."""
@@ -192,7 +205,10 @@ class WorkshopState(QObject):
         editing = self.editing
         if editing is None:
             return
-        folder = self.shelf.copy(editing.folder, key_id)
+        if (editing.folder / "key.yaml").is_file():
+            folder = self.shelf.copy(editing.folder, key_id)
+        else:  # it was taken away meanwhile
+            folder = self.shelf.new(editing.key, key_id)
         copied = read_key(folder)
         self.drafts.drop(editing.folder)
         self.drafts.put_here(folder)

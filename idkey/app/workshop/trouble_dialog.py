@@ -85,7 +85,9 @@ class TroubleDialog(QDialog):
 
     def _show_both_sides(self, error: ChangedMeanwhile) -> None:
         self.merged = both(error)
-        if error.theirs is None:
+        if not error.folder.is_dir():
+            self._column.addWidget(caption(self.tr("The folder is not there any more.")))
+        elif error.theirs is None:
             self._column.addWidget(caption(self.tr("What is there now cannot be read as a key.")))
         else:
             there = told_changes(error.base, error.theirs)

@@ -1,6 +1,7 @@
 """The key under edit: steps, saving without surprises, unsaved work that comes back."""
 
 import os
+import shutil
 import subprocess
 from dataclasses import replace
 from pathlib import Path
@@ -277,3 +278,40 @@ def test_a_folder_that_may_not_be_written_is_told(workshop: WorkshopState, own: 
     finally:
         own.chmod(0o700)
     assert isinstance(heard.args[0], NotWritable)
+
+
+def test_unsaved_work_on_a_key_that_was_taken_away_stays_and_can_be_saved_as_a_copy(
+    workshop: WorkshopState, shelf: Shelf, own: Path, tmp_path: Path, qtbot: QtBot
+):
+    workshop.open(own)
+    workshop.change(noted(workshop.editing.key, "mine"), "Note")
+    settle(workshop, qtbot)
+    shutil.rmtree(own)
+    workshop.look_again("")
+    assert workshop.editing.dirty
+    again = WorkshopState(tmp_path / "drafts", shelf=shelf)
+    again.resume()
+    assert again.editing.key.scores[0].note == "mine"
+    again.close()
+
+    with qtbot.waitSignal(workshop.refused):
+        workshop.save()
+    with qtbot.waitSignal(workshop.saved):
+        workshop.save_as("leaves-again")
+    assert read_key(shelf.own / "leaves-again").scores[0].note == "mine"
+
+
+def test_a_key_without_unsaved_work_follows_its_folder(
+    workshop: WorkshopState, own: Path, qtbot: QtBot
+):
+    workshop.open(own)
+    settle(workshop, qtbot)
+    write_key(noted(read_key(own), "theirs"), own)
+    with qtbot.waitSignal(workshop.changed):
+        workshop.look_again(own.name)
+    assert workshop.editing.key.scores[0].note == "theirs"
+    settle(workshop, qtbot)
+
+    shutil.rmtree(own)
+    workshop.look_again("")
+    assert workshop.editing is None
