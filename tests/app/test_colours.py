@@ -1,7 +1,13 @@
 """Contrast is measured as printed, and both schemes keep to it."""
 
-import pytest
+from collections.abc import Callable
+from itertools import combinations
 
+import pytest
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QImage, QPainter
+
+from idkey.app.library.coverage_bar import draw_ground
 from idkey.app.parts.colours import (
     DARK,
     GRAPHIC_CONTRAST,
@@ -11,6 +17,13 @@ from idkey.app.parts.colours import (
     contrast,
     luminance,
 )
+from idkey.app.parts.theme import Scheme, Theme
+from idkey.app.workshop.audit_delegate import draw_weight
+from idkey.app.workshop.audit_rows import Weight
+from idkey.app.workshop.matrix_delegate import draw_ground as draw_cell
+from idkey.app.workshop.matrix_face import Face
+from idkey.app.workshop.matrix_face import Ground as CellGround
+from idkey.engine.coverage import Ground
 
 WCAG = "WCAG 2.2, definitions of relative luminance and contrast ratio"
 OKABE_ITO = "Okabe & Ito 2008, Color Universal Design"
@@ -76,3 +89,64 @@ def test_the_four_tones_differ_in_lightness_or_in_shape_and_word(colours: Colour
     tones = {colours.accent, colours.hazard, colours.permit, colours.doubt}
 
     assert len({round(luminance(tone), 4) for tone in tones}) == 4
+
+
+def drawn(draw: Callable[[QPainter, QRectF], None], ground: str) -> QImage:
+    """What is drawn on a ground, in shades of grey, as somebody sees it who sees no colours."""
+    image = QImage(32, 32, QImage.Format.Format_RGB32)
+    image.fill(QColor(ground))
+    painter = QPainter(image)
+    draw(painter, QRectF(4, 4, 24, 24))
+    painter.end()
+    return image.convertToFormat(QImage.Format.Format_Grayscale8)
+
+
+def signs(theme: Theme) -> dict[str, dict[str, QImage]]:
+    """Every family of signs that are told apart by their shape, on the ground they stand on."""
+    faces = {
+        "print": Face(ground=CellGround.PRINT),
+        "memory": Face(ground=CellGround.MEMORY),
+        "practice": Face(ground=CellGround.PRACTICE),
+        "several": Face(ground=CellGround.MEMORY, several=True),
+        "lacking": Face(ground=CellGround.MEMORY, lacking=True),
+    }
+    colours = theme.colours
+    return {
+        "cells of the matrix": {
+            name: drawn(lambda p, box, f=face: draw_cell(p, box, f, theme), colours.raised)
+            for name, face in faces.items()
+        },
+        "what to mend": {
+            one: drawn(lambda p, box, w=one: draw_weight(p, box, w, theme), colours.surface)
+            for one in Weight
+        },
+        "coverage of a key": {
+            one: drawn(lambda p, box, g=one: draw_ground(p, box, g, theme), colours.surface)
+            for one in Ground
+        },
+    }
+
+
+@pytest.mark.parametrize("scheme", [Scheme.LIGHT, Scheme.DARK])
+def test_signs_differ_without_colour_and_stand_out_wcag_2_2_criteria_1_4_1_and_1_4_11(
+    theme: Theme, scheme: Scheme
+):
+    theme.choose(scheme, 100)
+    try:
+        families = signs(theme)
+    finally:
+        theme.choose(Scheme.LIGHT, 100)
+
+    for family, images in families.items():
+        for (name, one), (other, two) in combinations(images.items(), 2):
+            differ = sum(
+                abs(one.pixelColor(x, y).red() - two.pixelColor(x, y).red()) > 40
+                for x in range(32)
+                for y in range(32)
+            )
+            assert differ > 12, f"{family}: {name} and {other}"
+        for name, one in images.items():
+            ground = one.pixelColor(0, 0).name()
+            most = max(contrast(one.pixelColor(x, y).name(), ground)
+                       for x in range(32) for y in range(32))  # fmt: skip
+            assert most >= GRAPHIC_CONTRAST or name is Ground.EMPTY, f"{family}: {name}"

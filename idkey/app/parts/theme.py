@@ -102,7 +102,7 @@ class Theme(QObject):
         self._app.setPalette(palette)
         # The style frames boxes to tick in a shade of the ground, which the dark hides.
         palette.setColor(QPalette.ColorRole.Window, QColor(self.colours.soft))
-        self._app.setPalette(palette, "QCheckBox")  # type: ignore[arg-type]  # the stub says bytes, the call takes text
+        self._app.setPalette(palette, "QCheckBox")  # type: ignore[arg-type]  # the stub wants bytes
         self._app.setFont(self.font())
         self._app.setStyleSheet(stylesheet(self.colours, self.px))
 
