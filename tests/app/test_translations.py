@@ -13,10 +13,15 @@ from defusedxml.ElementTree import parse
 from PySide6.QtWidgets import QApplication
 
 import idkey.app
+from idkey import places
 from idkey.app.window.commands import COMMANDS
 from idkey.app.window.translation import CODES, FOLDER, Translation, system_language
+from idkey.report.language import in_language
 
 APP = Path(idkey.app.__file__).parent
+GLOSSARY = places.docs_folder() / "glossary.md"
+HOLDER = re.compile(r"\{(?!number)\w*\}")
+UNMISTAKABLE = {"couplet", "finding", "hazard", "look-alike", "rationale", "revision", "verdict"}
 SOURCES = sorted(APP.rglob("*.py"))
 
 
@@ -128,3 +133,21 @@ def test_a_language_that_is_not_there_is_english(qapp: QApplication):
 
     assert translation.code == "en"
     assert system_language() in CODES
+
+
+def test_one_word_stands_for_one_thing_as_the_glossary_has_it():
+    """Words of the trade that are nothing else in English have one German word everywhere."""
+    table = re.findall(r"^\| ([\w-]+) \| (\w+) \|", GLOSSARY.read_text("utf-8"), re.MULTILINE)
+    words = {english: german for english, german in table if english in UNMISTAKABLE}
+    said = [(s, form) for _, s, m in messages(FOLDER / "idkey_de.ts") for form in forms(m)]
+    said += in_language("de").phrases.items()
+    wrong = [
+        (english, source, german)
+        for source, german in said
+        for english, word in words.items()
+        if re.search(rf"\b{english}s?\b(?! {{number}}$)", HOLDER.sub("", source), re.IGNORECASE)
+        and word[1:].casefold() not in german.casefold()
+    ]
+
+    assert set(words) == UNMISTAKABLE
+    assert not wrong

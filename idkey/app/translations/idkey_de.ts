@@ -5357,6 +5357,10 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
+        <source>The folder is not there any more.</source>
+        <translation>Den Ordner gibt es nicht mehr.</translation>
+    </message>
+    <message>
         <source>What is there now cannot be read as a key.</source>
         <translation>Was jetzt dort steht, lässt sich nicht als Schlüssel lesen.</translation>
     </message>
