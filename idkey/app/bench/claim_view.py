@@ -47,6 +47,8 @@ class ClaimView(Tag):
         self.label.returnPressed.connect(self._on_label_return_pressed)
         self.label.editingFinished.connect(self._on_label_editing_finished)
         self.label.installEventFilter(self)
+        for field in (self.label, *self._small.values()):
+            field.editingFinished.connect(self._on_editing_finished)
 
     def show_claim(self, claim: Claim, draft: str = "", small: str = "") -> None:
         """Show a claim.
@@ -60,6 +62,7 @@ class ClaimView(Tag):
             self._claim = claim
             if not (self.label.hasFocus() and self.label.text() and not claim.text):
                 _put(self.label, draft or claim.text)
+            self.label.setToolTip(tip(claim.text))
             typed = read_texts(small)
             for name, field in self._small.items():
                 _put(field, typed.get(name, getattr(claim, name)))
@@ -132,6 +135,14 @@ class ClaimView(Tag):
         self.typed.emit(text)
         if self._offers is not None:
             self._offers.hang(self.label)
+
+    @Slot()
+    def _on_editing_finished(self) -> None:
+        """A text longer than its field is read from its beginning."""
+        field = self.sender()
+        if isinstance(field, QLineEdit):
+            field.setCursorPosition(0)
+        self.label.setToolTip(tip(self.label.text()))
 
     @Slot()
     def _on_small_text_edited(self) -> None:

@@ -180,6 +180,14 @@ def test_undo_from_an_empty_number_takes_the_last_finding_back(
     assert state.session.case.findings == ()
 
 
+def test_a_long_label_is_read_from_its_beginning(bench: BenchView, qtbot):
+    text = "giant black jungle scorpion, extra large, very rare, from the rain forest"
+    label(qtbot, text)
+
+    assert bench.claim.label.cursorPosition() == 0
+    assert text in bench.claim.label.toolTip()
+
+
 def test_enter_in_a_small_field_of_the_tag_goes_on_to_the_question(bench: BenchView, qtbot):
     label(qtbot, "Emperor scorpion")
     bench.claim.focus_label()
