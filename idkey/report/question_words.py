@@ -229,8 +229,10 @@ def _beyond(key: Key, after: Sequence[str], language: Language) -> str:
     )
 
 
-def why_question(key: Key, question: Question, language: Language = ENGLISH) -> str:
-    """Why a question is asked now, or why it is not."""
+def why_question(
+    key: Key, question: Question, language: Language = ENGLISH, *, fresh: bool = False
+) -> str:
+    """Why a question is asked now, or why it is not; `fresh` while nothing leads yet."""
     if question.blocked is not None:
         return _why_not(key, question, language)
     apart, leading = question.splits
@@ -241,6 +243,8 @@ def why_question(key: Key, question: Question, language: Language = ENGLISH) -> 
     )
     if not leading:
         sentence = phrase("No close rival is left; {trouble}.")
+    if fresh:
+        sentence = phrase("It divides what is possible best for its trouble; {trouble}.")
     return language.say(
         sentence, apart=apart, leading=leading, trouble=trouble_words(question.look, language)
     )

@@ -429,6 +429,12 @@ def test_a_question_says_why_it_is_asked_now_or_not(question: Question, sentence
     assert words.why_question(KEY, question) == sentence
 
 
+def test_before_anything_was_seen_no_taxon_is_called_the_leading_one():
+    said = words.why_question(KEY, _question("ridge_1"), fresh=True)
+
+    assert said == "It divides what is possible best for its trouble; a glance through the tub."
+
+
 def test_the_effect_of_a_finding_is_told_in_taxa_bits_and_support():
     found = effects(compile_key(KEY), case("lampa_nigra", 3))
     alone = Effect(

@@ -45,7 +45,9 @@ def why_now(session: Session, question: Question | None, desk: Desk) -> str:
         known = session.reasoned
         told, asked, leaning = known.assessment, known.questions, known.leaning
         return next_step(session.key, told, asked, desk.language, leaning=leaning)
-    why = why_question(session.key, question, desk.language)
+    answered = session.reasoned.assessment.verdict.answers > 0
+    first = bool(session.open_questions) and session.open_questions[0] == question
+    why = why_question(session.key, question, desk.language, fresh=first and not answered)
     if question.blocked:
         return why
     chosen = translate("QuestionView", "Chosen for: {aim}").format(aim=aim_words(session.case.aim))
