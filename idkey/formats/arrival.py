@@ -26,6 +26,9 @@ from idkey.model.key import Key
 MOST_PICTURES = 5_000
 """Pictures of a key folder that are taken along."""
 
+MOST_TAXA = 30_000
+"""Rows of somebody's spreadsheet, each of which would be a taxon."""
+
 _HEAD = 4096
 _KINDS = "Take a package (.idkey), a key folder, JSON, SDD, NEXUS, CSV, XLSX or ODS."
 _NO_KEYS = {
@@ -147,6 +150,10 @@ def _read(form: Form, found: Imported, file: Path) -> Arrival:
 def _sheets(sheets: tuple[Sheet, ...], file: Path) -> Arrival | Grid:
     if whole_key(sheets):
         return _read(Form.SHEET, table_of(sheets, file), file)
+    for sheet in sheets:
+        if len(sheet.rows) > MOST_TAXA:
+            problem = f"The sheet '{sheet.name[:40]}' in {file.name} has more rows than a key taxa."
+            raise IdKeyError(problem, "Split it, or remove rows that are not needed.")
     return Grid(file, sheets)
 
 

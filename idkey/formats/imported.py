@@ -67,13 +67,15 @@ class Ids:
     def __init__(self, otherwise: str) -> None:
         self._otherwise = otherwise
         self._used: set[str] = set()
+        self._numbers: dict[str, int] = {}
 
     def new(self, name: str) -> str:
         """An id like the name: lower case, blanks as underscores."""
         plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
         stem = re.sub(r"[^a-z0-9]+", "_", plain).strip("_")[:_LONGEST_NAME] or self._otherwise
-        own, number = stem, 2
+        own, number = stem, self._numbers.get(stem, 2)
         while own in self._used:
             own, number = f"{stem}_{number}", number + 1
+        self._numbers[stem] = number  # a sheet may hold one name a thousand times
         self._used.add(own)
         return own

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from idkey.errors import IdKeyError
-from idkey.formats.arrival import read_arrival
+from idkey.formats.arrival import MOST_TAXA, read_arrival
 from idkey.formats.json_key import MOST_ENTRIES
 from idkey.formats.problem import KeyProblems
 
@@ -37,6 +37,12 @@ def packed(file: Path, entries: dict[str, str | bytes]) -> Path:
 def sheet_of_a_million_rows(folder: Path) -> Path:
     file = folder / "rows.csv"
     file.write_text("taxon,shape\n" + "a,b\n" * 1_000_000, "utf-8")
+    return file
+
+
+def more_rows_than_taxa(folder: Path) -> Path:
+    file = folder / "taxa.csv"
+    file.write_text("taxon,shape\n" + "a,b\n" * MOST_TAXA, "utf-8")
     return file
 
 
@@ -76,6 +82,7 @@ def taxa_without_end(folder: Path) -> Path:
         (package_that_swells, "unpacks to more than any key needs"),
         (laughs, "declares a document type"),
         (brackets, "nested deeper than any key"),
+        (more_rows_than_taxa, "has more rows than a key taxa"),
         (taxa_without_end, "has more taxa than any key"),
     ],
     ids=lambda value: getattr(value, "__name__", ""),

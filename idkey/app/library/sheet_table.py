@@ -43,15 +43,16 @@ class SheetModel(QAbstractTableModel):
         super().__init__(parent)
         self._state, self._theme = state, theme
         self._session: SheetSession | None = None
+        self._shape: tuple[int, int, str, int] | None = None  # looking at every row takes its time
         self._wrong: dict[tuple[int, int], Problem] = {}
 
     def show_session(self, session: SheetSession) -> None:
         """Show another state of the sheet; the place where one is stays when it is the same."""
-        before = self._session
-        same = before is not None and _shape(before) == _shape(session)
+        before, now = self._shape, _shape(session)
+        same = before == now
         if not same:
             self.beginResetModel()
-        self._session = session
+        self._session, self._shape = session, now
         self._wrong = {_place(problem): problem for problem in session.problems}
         if not same:
             self.endResetModel()
@@ -74,9 +75,7 @@ class SheetModel(QAbstractTableModel):
 
     def columnCount(self, parent: Index = _NOWHERE) -> int:
         """Columns of the widest row."""
-        if self._session is None or parent.isValid():
-            return 0
-        return _shape(self._session)[1]
+        return 0 if self._shape is None or parent.isValid() else self._shape[1]
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Cells can be corrected."""
