@@ -1,9 +1,10 @@
 """The manual, read inside the program and without a network."""
 
 from pathlib import Path
+from typing import Any
 
-from PySide6.QtCore import QUrl, Slot
-from PySide6.QtGui import QDesktopServices, QTextCursor, QTextDocument
+from PySide6.QtCore import QByteArray, Qt, QUrl, Slot
+from PySide6.QtGui import QDesktopServices, QImage, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button
@@ -11,6 +12,26 @@ from idkey.app.parts.desk import Desk
 
 FIRST = "index.md"
 """Page the manual opens with."""
+
+
+class ManualPage(QTextBrowser):
+    """A page whose pictures are as wide as fits.
+
+    Args:
+        room: Most a picture may be wide, in pixels.
+    """
+
+    def __init__(self, room: int) -> None:
+        super().__init__()
+        self._room = room
+
+    def loadResource(self, kind: int, name: QUrl | str) -> Any:
+        """What a page names, with pictures made smaller."""
+        found = super().loadResource(kind, name)
+        image = QImage.fromData(found) if isinstance(found, QByteArray) else QImage()
+        if kind != QTextDocument.ResourceType.ImageResource or image.width() <= self._room:
+            return found
+        return image.scaledToWidth(self._room, Qt.TransformationMode.SmoothTransformation)
 
 
 class HelpView(QDialog):
@@ -27,7 +48,7 @@ class HelpView(QDialog):
         self._folder = folder.resolve()
         self.setWindowTitle(self.tr("Manual"))
         self.resize(desk.theme.px(820), desk.theme.px(680))
-        self.text = QTextBrowser()
+        self.text = ManualPage(desk.theme.px(720))
         self.text.setOpenLinks(False)
         self.text.setAccessibleName(self.tr("Manual"))
         self.text.document().setDocumentMargin(desk.theme.px(18))
