@@ -3,7 +3,6 @@
 import hashlib
 import json
 import re
-import tempfile
 import zipfile
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -195,50 +194,3 @@ def _check_manifest(name: str, contents: dict[str, bytes]) -> None:
             raise IdKeyError(f"'{str(entry)[:80]}' is missing in {name}.", _DAMAGED)
         if digests.get(entry) != hashlib.sha256(raw).hexdigest():
             raise IdKeyError(f"'{entry}' in {name} is not as it was packed.", _DAMAGED)
-
-
-def install_package(file: Path, library: Path, *, replace: bool = False) -> Path:
-    """Put the key of a package into a library of key folders.
-
-    Args:
-        file: The package.
-        library: Folder with one folder per key.
-        replace: Whether a key of the same id may be replaced.
-
-    Returns:
-        The new key folder, which is named after the key.
-
-    Raises:
-        IdKeyError: As `read_package`; or a key of that id is there already.
-    """
-    package = read_package(file)
-    target = library / package.key.id
-    if target.exists() and not replace:
-        raise IdKeyError(
-            f"The library already holds a key '{package.key.id}'.",
-            "Replace it, or remove the old one first.",
-        )
-    try:
-        library.mkdir(mode=0o700, parents=True, exist_ok=True)
-        with tempfile.TemporaryDirectory(dir=library, prefix=".new-") as place:
-            new = Path(place) / "key"
-            for name, raw in package.files.items():
-                (new / name).parent.mkdir(parents=True, exist_ok=True)
-                (new / name).write_bytes(raw)
-            _swap(new, target, Path(place) / "old")
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"The key could not be put into the library: {reason}.") from err
-    return target
-
-
-def _swap(new: Path, target: Path, old: Path) -> None:
-    """Put `new` in the place of `target`, which goes to `old`, or back when that fails."""
-    if target.exists():
-        target.replace(old)
-    try:
-        new.replace(target)
-    except OSError:
-        if old.exists():
-            old.replace(target)
-        raise

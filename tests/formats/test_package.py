@@ -17,7 +17,8 @@ from hypothesis import strategies as st
 from idkey.errors import IdKeyError
 from idkey.formats import archive
 from idkey.formats.folder import digest, read_key
-from idkey.formats.package import MANIFEST, install_package, read_package, write_package
+from idkey.formats.key_shelf import put_in
+from idkey.formats.package import MANIFEST, read_package, write_package
 from idkey.formats.plain import canonical
 from idkey.formats.problem import KeyProblems
 from idkey.model.key import Key
@@ -26,6 +27,12 @@ from tests.formats.invented import keys
 from tests.formats.small_key import FILES, laid_out
 
 SVG = b'<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0"/></svg>'
+
+
+def unpacked(file: Path, library: Path) -> Path:
+    """The folder of a package's key among those of a library."""
+    package = read_package(file)
+    return put_in(package.key, library, files=package.files)
 
 
 def packed(file: Path, contents: dict[str, bytes | str], *, manifest: object = None) -> Path:
@@ -82,7 +89,7 @@ def test_comments_and_pictures_go_along(tmp_path: Path):
     file = tmp_path / "small.idkey"
 
     left = write_package(read_key(folder), file, folder=folder, images=tmp_path / "images")
-    target = install_package(file, tmp_path / "library")
+    target = unpacked(file, tmp_path / "library")
 
     assert left == ()
     assert (target / "characters.yaml").read_text("utf-8").startswith("# by hand\n")
@@ -98,7 +105,7 @@ def test_a_shipped_key_is_packed_and_installed(name: str, tmp_path: Path):
     key = read_key(folder)
     write_package(key, tmp_path / "k.idkey", folder=folder, images=images_folder())
 
-    assert read_key(install_package(tmp_path / "k.idkey", tmp_path / "library")) == key
+    assert read_key(unpacked(tmp_path / "k.idkey", tmp_path / "library")) == key
 
 
 def test_a_picture_that_is_not_there_is_reported(tmp_path: Path):
@@ -136,23 +143,12 @@ def test_a_disk_that_cannot_be_written_is_told(tmp_path: Path):
         write_package(key, tmp_path / "no such folder" / "a.idkey")
 
 
-def test_a_key_that_is_there_already_is_replaced_only_on_request(tmp_path: Path):
-    file = packed(tmp_path / "a.idkey", FILES)
-    target = install_package(file, tmp_path / "library")
-    (target / "old.txt").write_text("old", "utf-8")
-
-    with pytest.raises(IdKeyError, match="already holds a key 'small'"):
-        install_package(file, tmp_path / "library")
-    assert install_package(file, tmp_path / "library", replace=True) == target
-    assert not (target / "old.txt").exists()
-
-
 def test_a_library_that_cannot_be_written_is_told(tmp_path: Path):
     file = packed(tmp_path / "a.idkey", FILES)
     (tmp_path / "library").write_text("in the way", "utf-8")
 
-    with pytest.raises(IdKeyError, match="could not be put into the library"):
-        install_package(file, tmp_path / "library")
+    with pytest.raises(IdKeyError, match="could not be put here"):
+        unpacked(file, tmp_path / "library")
 
 
 def test_mistakes_in_a_package_are_told_with_their_places(tmp_path: Path):
@@ -185,7 +181,7 @@ def test_a_name_that_is_no_file_of_a_key_is_refused(tmp_path: Path, name: str):
     file = packed(tmp_path / "a.idkey", {**FILES, name: b"id: a"})
 
     with pytest.raises(IdKeyError):
-        install_package(file, tmp_path / "library")
+        unpacked(file, tmp_path / "library")
 
     assert sorted(p.name for p in tmp_path.iterdir()) == ["a.idkey"]
 
