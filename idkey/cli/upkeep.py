@@ -9,13 +9,14 @@ from idkey.cli.console import Console
 from idkey.cli.findings import unknown
 from idkey.cli.opening import opened
 from idkey.cli.recorded import book_option, open_book
-from idkey.cli.usage import DONE
+from idkey.cli.usage import DONE, OPEN
 from idkey.engine.labels import label_entry
 from idkey.errors import IdKeyError
 from idkey.places import BOOK_NOTE, data_folder, record_book
 from idkey.report.recorded import judged
 from idkey.report.rerun_words import altered_reasons, altered_words
 from idkey.store.book import Store
+from idkey.store.drill_log import forget_person
 from idkey.store.rates_table import rates_table
 from idkey.store.record import VerdictSummary
 from idkey.store.reruns import alterations, cases_per_key
@@ -121,5 +122,22 @@ def copy_to(place: str, book: str) -> int:
     return DONE
 
 
-UPKEEP = (rates, run_again, use, copy_to)
+@click.command("erase-answers")
+@click.argument("person")
+@click.option("--yes", is_flag=True, help="Do not ask first.")
+@book_option
+def erase_answers(person: str, yes: bool, book: str) -> int:
+    """Forget what somebody answered in the drill; backups keep it until they are gone.
+
+    Exit code 1: nobody of that name answered anything.
+    """
+    with open_book(book) as store:
+        if not yes:
+            click.confirm(f"Forget every answer of {person!r}, for good?", abort=True)
+        gone = forget_person(store, person)
+    click.echo(f"answers: {gone}")
+    return DONE if gone else OPEN
+
+
+UPKEEP = (rates, run_again, use, copy_to, erase_answers)
 """What the group of records commands gains."""
