@@ -63,6 +63,8 @@ class Editing:
     def changed(self, key: Key, words: str) -> "Editing":
         """With `key` in place of the one there is; the way forward is gone."""
         key = replace(key, digest="") if key.digest else key  # that of the saved key is over
+        if key.scores is self.key.scores and "cells" in vars(self.key):
+            vars(key)["cells"] = self.key.cells  # of 100,000 scores it takes a while
         past = (*self.past, Step(self.key, words))[-MOST_STEPS:]
         return replace(self, key=key, past=past, future=(), checking=True)
 

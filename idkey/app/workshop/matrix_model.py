@@ -58,9 +58,10 @@ class MatrixModel(QAbstractTableModel):
             self._faces.clear()
             self.endResetModel()
             return
-        for cell in changed_cells(before, cells):
-            self._faces.pop(cell, None)
-        self._tell()
+        if before is not cells:
+            for cell in changed_cells(before, cells):
+                self._faces.pop(cell, None)
+            self._tell()
 
     def show_mistakes(self, wrong: frozenset[Cell]) -> None:
         """Mark the cells that have a mistake."""

@@ -94,8 +94,10 @@ class Shelf:
             ) from err
         return self.own / key_id
 
-    def new(self, key: Key, key_id: str) -> Path:
-        """Write a key among the own ones; raises as `copy`."""
+    def room_for(self, key: Key, key_id: str, *, like: Path) -> Path:
+        """A copy of the folder `like`, or of `key` where that was taken away; raises as `copy`."""
+        if (like / "key.yaml").is_file():
+            return self.copy(like, key_id)
         if (wrong := self.complaint(key_id)) is not None:
             raise wrong
         write_key(replace(key, id=key_id, digest=""), self.own / key_id)

@@ -113,6 +113,10 @@ class WorkshopState(QObject):
 
     @Slot(object)
     def _take(self, taken: TakenUp) -> None:
+        here = self.editing
+        late = here is not None and here.folder == taken.editing.folder and here.dirty
+        if late and taken.damaged is None:
+            return  # it was asked for twice, and edited since it came the first time
         self._show(taken.editing)
         if taken.damaged is not None:
             self.failed.emit(taken.damaged)
@@ -124,9 +128,8 @@ class WorkshopState(QObject):
         down is not taken up by itself a second time.
         """
         folder = self.drafts.here
-        if self.editing is not None or folder is None:
-            return
-        if folder.is_dir() or folder in self.drafts.folders():
+        there = folder is not None and (folder.is_dir() or folder in self.drafts.folders())
+        if self.editing is None and folder is not None and there:
             self.drafts.put_here(None)
             self.open_soon(folder) if large(folder) else self.open(folder)
 
@@ -205,10 +208,7 @@ class WorkshopState(QObject):
         editing = self.editing
         if editing is None:
             return
-        if (editing.folder / "key.yaml").is_file():
-            folder = self.shelf.copy(editing.folder, key_id)
-        else:  # it was taken away meanwhile
-            folder = self.shelf.new(editing.key, key_id)
+        folder = self.shelf.room_for(editing.key, key_id, like=editing.folder)
         copied = read_key(folder)
         self.drafts.drop(editing.folder)
         self.drafts.put_here(folder)

@@ -315,3 +315,27 @@ def test_a_key_without_unsaved_work_follows_its_folder(
     shutil.rmtree(own)
     workshop.look_again("")
     assert workshop.editing is None
+
+
+def test_a_key_asked_for_twice_does_not_lose_what_is_done_between(
+    workshop: WorkshopState, own: Path, qtbot: QtBot
+):
+    workshop.open_soon(own)
+    workshop.open(own)
+    workshop.change(noted(workshop.editing.key, "mine"), "Note")
+    settle(workshop, qtbot)
+    qtbot.wait(50)  # for the answer to the first question
+
+    assert workshop.editing.key.scores[0].note == "mine"
+
+
+def test_what_was_worked_out_of_the_scores_is_carried_on_while_they_stay(
+    workshop: WorkshopState, own: Path
+):
+    workshop.open(own)
+    cells = workshop.editing.key.cells
+    workshop.change(replace(workshop.editing.key, title="Another"), "Title")
+    assert workshop.editing.key.cells is cells
+
+    workshop.change(noted(workshop.editing.key, "mine"), "Note")
+    assert workshop.editing.key.cells is not cells
