@@ -45,6 +45,7 @@ def test_a_window_that_cannot_be_remembered_opens_as_new(tmp_path: Path, text: s
 
 
 def test_a_full_disk_is_no_reason_not_to_close(tmp_path: Path):
-    remember(tmp_path / "not there", WindowMemory())
+    (tmp_path / "no folder").write_text("a file where a folder is needed")
+    remember(tmp_path / "no folder", WindowMemory())
 
-    assert not (tmp_path / "not there").exists()
+    assert remembered(tmp_path / "no folder") == WindowMemory()
