@@ -132,7 +132,8 @@ class LinesPanel(QWidget):
         self.ruler_error.setPlaceholderText("0")
         row = QHBoxLayout()
         row.setSpacing(6)
-        for part in (self.ruler, QLabel("±"), self.ruler_error, QLabel(unit)):
+        said = (caption("±", wraps=False), caption(unit, wraps=False))
+        for part in (self.ruler, said[0], self.ruler_error, said[1]):
             row.addWidget(part)
         row.addStretch(1)
         asked = QWidget()

@@ -79,5 +79,5 @@ class Head(QWidget):
         pressed.setText(text.replace("&", "&&"))  # what a file says is no mnemonic
         pressed.setEnabled(bool(words))
         whole = f"{name}: {words}" if words else name
-        pressed.setToolTip(f"{whole} ({key_text(key)})")
+        pressed.setToolTip(tip(f"{whole} ({key_text(key)})"))
         pressed.setAccessibleName(whole)
