@@ -10,6 +10,7 @@ import yaml
 import idkey
 from idkey.figures import plates
 from idkey.formats import yaml_text
+from idkey.report import told
 
 PACKAGE = Path(idkey.__file__).parent
 FORBIDDEN_CALLS = {
@@ -94,7 +95,7 @@ def test_no_module_runs_text_unpickles_opens_a_shell_or_talks_to_the_network():
     assert {name: what for name, what in found.items() if what} == {}
 
 
-@pytest.mark.parametrize("module", [plates, yaml_text], ids=lambda m: m.__name__)
+@pytest.mark.parametrize("module", [plates, told, yaml_text], ids=lambda m: m.__name__)
 def test_yaml_is_read_by_a_loader_that_makes_plain_values_only(module):
     loader = vars(module)["_Loader"]
 
