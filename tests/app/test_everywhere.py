@@ -27,7 +27,6 @@ from pytestqt.qtbot import QtBot
 
 from idkey import places
 from idkey.app.bench.state import BenchState
-from idkey.app.parts.captions import KeyButton
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.pictures import Pictures
 from idkey.app.parts.theme import Theme, add_fonts
@@ -51,18 +50,22 @@ MUTE = {ROLE.NoRole, ROLE.Client, ROLE.Window, ROLE.Pane, ROLE.Grouping, ROLE.Bo
 """Roles that say nothing of what a control does."""
 
 EDGE = 8
-"""Pixels of its edge that a button can do without before its text is cut."""
+"""Pixels beside the text of a button without which it looks cut."""
 
 Walk = Callable[[Desk], Iterator[Stop]]
 
 
 @pytest.fixture
-def walk(qapp: QApplication, state: BenchState, qtbot: QtBot, tmp_path: Path) -> Iterator[Walk]:
+def walk(
+    qapp: QApplication, theme: Theme, state: BenchState, qtbot: QtBot, tmp_path: Path
+) -> Iterator[Walk]:
     """Walks through every place at 1000 by 700."""
     made: list[Window] = []
     before = qapp.font()
     add_fonts(places.font_files())
     qapp.setFont(QFont(places.FONT_FAMILY))
+    for scale in (90, 100):
+        theme.choose(theme.scheme, scale)  # the look takes the font over
 
     def settle(there: Callable[[], bool]) -> None:
         qtbot.waitUntil(there, timeout=20_000)
@@ -75,7 +78,7 @@ def walk(qapp: QApplication, state: BenchState, qtbot: QtBot, tmp_path: Path) ->
         window = Window(state, desk, rationales=tmp_path / "rationales")
         qtbot.addWidget(window)
         made.append(window)
-        window.resize(1000, 700)
+        window.setFixedSize(1000, 700)  # as in the frame: nothing makes it wider
         with qtbot.waitExposed(window):
             window.show()
         window.activateWindow()
@@ -216,25 +219,28 @@ def test_no_german_text_is_cut_off_or_covered(
 
 
 def cut(root: QWidget) -> Iterator[str]:
-    """Texts of labels and buttons that are larger than their place, or stand out of it."""
+    """Texts of labels and buttons that are larger than their place, or stand out of it.
+
+    Buttons of other kinds paint their text themselves, in lines.
+    """
     for one in root.findChildren(QWidget):
         if not one.isVisible() or not isinstance(one, QLabel | QAbstractButton) or not one.text():
             continue
         if isinstance(one, QLabel) and one.pixmap().isNull():
             yield from _cut_label(one)
-        elif type(one).__name__.endswith(("Button", "Box")):  # others paint their text themselves
+        elif type(one).__name__.endswith(("PushButton", "KeyButton", "MenuButton", "Box")):
             wide, high = _needed(one)
-            if wide > one.width() + EDGE or high > one.height() + 3:
+            if wide > one.width() or high > one.height():
                 yield f"{type(one).__name__} {one.text()!r}: {wide, high} in {one.size().toTuple()}"
         if beyond := _beyond(one):
             yield f"{type(one).__name__} {one.text()!r} stands out of {beyond}"
 
 
 def _needed(one: QAbstractButton) -> tuple[int, int]:
-    """Width and height of a button with its text; links and the rail have hardly any edge."""
-    if one.property("role") == "link" or isinstance(one, QToolButton):
-        return _widest(one, one.text()), one.fontMetrics().height()
-    return (one.bare if isinstance(one, KeyButton) else one.sizeHint()).toTuple()
+    """Width and height that the text of a button takes, with its picture and a little edge."""
+    picture = 0 if one.icon().isNull() else one.iconSize().width() + 4
+    edge = 0 if one.property("role") == "link" or isinstance(one, QToolButton) else EDGE
+    return _widest(one, one.text()) + picture + edge, one.fontMetrics().height()
 
 
 def _beyond(one: QWidget) -> str:
@@ -260,7 +266,7 @@ def _cut_label(label: QLabel) -> Iterator[str]:
     room = label.contentsRect()
     if label.wordWrap():
         need = label.heightForWidth(label.width())
-        if need > label.height() + 3:
+        if need > label.height() + 5:
             yield f"label {label.text()!r}: {need} high in {label.height()}"
     elif _widest(label, label.text()) > room.width() + 1:
         yield f"label {label.text()!r}: {_widest(label, label.text())} in {room.width()}"

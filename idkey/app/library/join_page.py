@@ -1,7 +1,7 @@
 """Two people's edits of one key joined: three versions above, what clashes below."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from idkey.app.library.clash_table import ClashTable
 from idkey.app.library.editions import Edition, EditionChoice
@@ -9,7 +9,9 @@ from idkey.app.library.flowing import flowing
 from idkey.app.library.join_state import Joining, JoinState
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import beside
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import worded
 from idkey.formats.merge import Side
 
@@ -67,7 +69,7 @@ class JoinPage(QWidget):
 
     def _lay_out(self) -> None:
         px = self._desk.theme.px
-        row = QHBoxLayout()
+        row = beside(self._desk.theme)
         row.setSpacing(px(12))
         for choice in (self.base, self.mine, self.theirs):
             row.addWidget(choice, 1)
@@ -80,7 +82,11 @@ class JoinPage(QWidget):
             inner.addWidget(part)
         inner.addWidget(self.table, 1)
         deeds = (self.all_mine, self.all_theirs, self.go_on)
-        column = QVBoxLayout(self)
+        page = QWidget()
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(page))  # large text
+        column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(px(12))
         column.addLayout(row)

@@ -10,6 +10,7 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import window_language
 from idkey.app.records.latest import Latest
 from idkey.formats.compare import Change, next_version, step
@@ -51,7 +52,11 @@ class VersionsPage(QWidget):
         inner.setSpacing(px(8))
         inner.addWidget(self.said)
         inner.addWidget(self.changes, 1)
-        column = QVBoxLayout(self)
+        page = QWidget()
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(page))  # large text
+        column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(px(12))
         column.addLayout(row)

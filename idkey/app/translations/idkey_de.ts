@@ -2091,15 +2091,15 @@
     </message>
     <message>
         <source>Keys here</source>
-        <translation>Schlüssel hier</translation>
+        <translation>Schlüssel</translation>
     </message>
     <message>
         <source>Compare versions</source>
-        <translation>Versionen vergleichen</translation>
+        <translation>Vergleichen</translation>
     </message>
     <message>
         <source>Join two edits</source>
-        <translation>Zwei Fassungen vereinen</translation>
+        <translation>Vereinen</translation>
     </message>
     <message>
         <source>From a file… (Ctrl+O)</source>
@@ -4887,7 +4887,7 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Choose a drawing …</source>
-        <translation>Zeichnung wählen …</translation>
+        <translation>Zeichnung …</translation>
     </message>
     <message>
         <source>A picture of your own …</source>
@@ -4929,7 +4929,7 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     </message>
     <message>
         <source>Remove this state</source>
-        <translation>Diesen Zustand entfernen</translation>
+        <translation>Zustand entfernen</translation>
     </message>
     <message>
         <source>Move this state one place earlier</source>

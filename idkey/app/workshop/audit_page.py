@@ -54,7 +54,7 @@ class AuditPage(QWidget):
         self.place = _plain_label(rank="soft")
         self.mend = _plain_label()
         self.go = KeyButton(self.tr("Go there"), "Enter", desk.theme, "main")
-        self.detail = scrolled(self._made_detail())
+        self.detail = scrolled(self._made_detail(), as_wide=True)
         self._lay_out()
         self.sort.currentIndexChanged.connect(self._on_filtered)
         self.words.textChanged.connect(self._on_filtered)

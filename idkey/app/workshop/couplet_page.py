@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import HUGE
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.couplet_bar import CoupletBar, View
 from idkey.app.workshop.couplet_deeds import deed_words, done
@@ -191,7 +192,10 @@ class CoupletPage(LivePage):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        column.addWidget(self.bar)
+        bar = scrolled(self.bar) if self.desk.theme.scale >= HUGE else self.bar
+        if bar is not self.bar:
+            bar.setMaximumHeight(px(80))
+        column.addWidget(bar)
         column.addWidget(self.split, 1)
 
     def _connect(self) -> None:

@@ -192,7 +192,9 @@ class ObservedPage(QWidget):
         pane = scrolled(self._body)
         pane.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)  # large text
         column.addWidget(pane, 1)
-        column.addWidget(caption(note.format(warm=WARM_UP, n=ENOUGH), "small"))
+        told = scrolled(caption(note.format(warm=WARM_UP, n=ENOUGH), "small"))
+        told.setMaximumHeight(self._desk.theme.px(40))
+        column.addWidget(told)
         column.addWidget(foot)
 
     @Slot()
