@@ -152,8 +152,8 @@ def _sheets(sheets: tuple[Sheet, ...], file: Path) -> Arrival | Grid:
         return _read(Form.SHEET, table_of(sheets, file), file)
     for sheet in sheets:
         if len(sheet.rows) > MOST_TAXA:
-            problem = f"The sheet '{sheet.name[:40]}' in {file.name} has more rows than a key taxa."
-            raise IdKeyError(problem, "Split it, or remove rows that are not needed.")
+            problem = f"The sheet '{sheet.name[:40]}' in {file.name} has more rows than a key can have taxa."
+            raise IdKeyError(problem, "Split it, or remove rows and columns that are not needed.")
     return Grid(file, sheets)
 
 

@@ -82,7 +82,7 @@ def taxa_without_end(folder: Path) -> Path:
         (package_that_swells, "unpacks to more than any key needs"),
         (laughs, "declares a document type"),
         (brackets, "nested deeper than any key"),
-        (more_rows_than_taxa, "has more rows than a key taxa"),
+        (more_rows_than_taxa, "has more rows than a key can have taxa"),
         (taxa_without_end, "has more taxa than any key"),
     ],
     ids=lambda value: getattr(value, "__name__", ""),
