@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from idkey.app.parts.worded import worded
 from idkey.errors import IdKeyError
 
 log = logging.getLogger(__name__)
@@ -25,6 +24,9 @@ class Message:
 def message_for(error: BaseException) -> Message:
     """The message for `error`; an unexpected one is logged whole under a short code."""
     if isinstance(error, IdKeyError):
+        # The catalogues of sentences are read by a library the first picture does without.
+        from idkey.app.parts.worded import worded
+
         return Message(worded(error.problem), worded(error.remedy))
     code = os.urandom(3).hex().upper()
     log.error("unexpected error %s", code, exc_info=error)
