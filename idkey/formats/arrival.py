@@ -152,8 +152,11 @@ def _sheets(sheets: tuple[Sheet, ...], file: Path) -> Arrival | Grid:
         return _read(Form.SHEET, table_of(sheets, file), file)
     for sheet in sheets:
         if len(sheet.rows) > MOST_TAXA:
-            problem = f"The sheet '{sheet.name[:40]}' in {file.name} has more rows than a key can have taxa."
-            raise IdKeyError(problem, "Split it, or remove rows and columns that are not needed.")
+            raise IdKeyError(
+                f"The sheet '{sheet.name[:40]}' in {file.name} has more rows than a key can have "
+                "taxa.",
+                "Split it, or remove rows and columns that are not needed.",
+            )
     return Grid(file, sheets)
 
 
