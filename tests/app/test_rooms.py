@@ -33,6 +33,7 @@ def window(state: BenchState, desk: Desk, qtbot, tmp_path: Path) -> Iterator[Win
     with qtbot.waitExposed(made):
         made.show()
     yield made
+    made.hide()  # nobody keeps it beyond the test: nothing may paint it any more
     made.close_work()
     drill.close()
 
@@ -145,26 +146,23 @@ def test_the_rail_marks_the_place_in_front_and_a_press_on_it_stays(window: Windo
     ]
 
 
-def test_the_start_page_says_what_is_due_to_whoever_practised(
-    state: BenchState, desk: Desk, store: Store, qtbot, tmp_path: Path
-):
+@pytest.fixture
+def practised(state: BenchState, store: Store) -> None:
+    """Somebody practised one item a year ago, so that it is long due."""
     key = state.session.key
     bench = Bench(key, shop_shares(key, {}))
-    item = state_item("total_length")
-    for trial in Learner(name="AK").works_through(bench, [item]):  # a year ago: long due
+    for trial in Learner(name="AK").works_through(bench, [state_item("total_length")]):
         put_trial(store, trial)
     store.put_setting(PERSON, "AK")
-    drill = made_drill(state, tmp_path)
-    made = Window(state, desk, rationales=tmp_path / "rationales", drill=drill)
-    qtbot.addWidget(made)
-    made.show()
-    due = made.bench.middle.start.findChild(QPushButton, "due")
+
+
+def test_the_start_page_says_what_is_due_to_whoever_practised(
+    practised: None, window: Window, qtbot
+):
+    due = window.bench.middle.start.findChild(QPushButton, "due")
 
     qtbot.waitUntil(lambda: not due.isHidden(), timeout=20_000)
     qtbot.mouseClick(due, Qt.MouseButton.LeftButton)
 
     assert due.text().startswith("1 drill picture")
-    assert made.rooms.place == "drill"
-    made.hide()  # nobody keeps it beyond this test: nothing may paint it any more
-    made.close_work()
-    drill.close()
+    assert window.rooms.place == "drill"
