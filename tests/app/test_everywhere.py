@@ -154,6 +154,15 @@ def _one_of_a_group(control: QWidget) -> bool:
     return isinstance(control, QAbstractButton) and control.isCheckable() and bool(control.group())
 
 
+def traps(stop: Stop) -> Iterator[str]:
+    """What keeps the Tab key to itself. WCAG 2.2, criterion 2.1.2."""
+    for one in controls(stop.shown):
+        views = isinstance(one, QAbstractItemView) and one.tabKeyNavigation()
+        texts = isinstance(one, QTextEdit | QPlainTextEdit) and not one.tabChangesFocus()
+        if views or (texts and not one.isReadOnly()):
+            yield f"{told(stop, one)} keeps Tab"
+
+
 def mute_cells(stop: Stop) -> Iterator[str]:
     """Lists and tables in which the current row says nothing."""
     for view in stop.shown.findChildren(QAbstractItemView):
@@ -195,7 +204,7 @@ def _level(one: QWidget, other: QWidget) -> bool:
 def test_every_control_speaks_is_reached_and_is_large_enough(walk: Walk, desk: Desk):
     wrong: dict[str, None] = {}
     for stop in walk(desk):
-        for check in (heard, small, unreached, mute_cells, disordered):
+        for check in (heard, small, unreached, traps, mute_cells, disordered):
             wrong |= dict.fromkeys(check(stop))
 
     assert not wrong, "\n".join(wrong)

@@ -159,6 +159,7 @@ class CompareView(Sheet):
         self.table.setModel(self.model)
         self.table.setItemDelegate(self._delegate)
         self.table.setAccessibleName(self.tr("Side by side"))
+        self.table.setTabKeyNavigation(False)  # Tab leads on, arrows go through the table
         self.table.setShowGrid(False)
         self.table.setFrameShape(QFrame.Shape.NoFrame)
         self.table.verticalHeader().hide()

@@ -1,6 +1,7 @@
 """A line at the foot of the window that says what went wrong and what to do."""
 
 from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout
 
 from idkey.app.parts.captions import button, caption
@@ -47,6 +48,8 @@ class Notice(QFrame):
         self._text.setText(f"{message.problem} {message.remedy}".strip())
         self.setAccessibleName(self._text.text())
         self.show()
+        spoken = QAccessibleAnnouncementEvent(self, self._text.text())
+        QAccessible.updateAccessibility(spoken)
 
     @Slot()
     def _on_offer_clicked(self) -> None:
