@@ -39,13 +39,26 @@ def qapp(qapp: "QApplication") -> "QApplication":
 
 @pytest.fixture(autouse=True)
 def _no_widget_survives(request: pytest.FixtureRequest) -> Iterator[None]:
-    """Fail the test that left a window behind, and only that one."""
+    """Fail the test that left a window behind, and only that one.
+
+    What a test puts in qtbot's care is held until Qt has let go of it: a window that only a
+    local variable holds may go while Qt still paints it, which takes the whole run down.
+    """
     if "qtbot" not in request.fixturenames:  # engine tests never load Qt
         yield
         return
-    request.getfixturevalue("qtbot")
+    held: list[object] = []
+    qtbot = request.getfixturevalue("qtbot")
+    add = qtbot.addWidget
+
+    def added(widget: object, **more: object) -> None:
+        held.append(widget)
+        add(widget, **more)
+
+    qtbot.addWidget = added
     yield
     names = _windows_left()
+    held.clear()
     assert not names, f"windows left open: {names}"
 
 
