@@ -699,7 +699,7 @@
     </message>
     <message>
         <source>Most likely it is a medically significant species.</source>
-        <translation>Höchstwahrscheinlich ist es eine medizinisch bedeutsame Art.</translation>
+        <translation>Sehr wahrscheinlich ist es eine medizinisch bedeutsame Art.</translation>
     </message>
     <message>
         <source>Only medically significant species are left.</source>
@@ -723,7 +723,7 @@
     </message>
     <message>
         <source>Most likely it is a permit-listed species.</source>
-        <translation>Höchstwahrscheinlich ist es eine gelistete Art.</translation>
+        <translation>Sehr wahrscheinlich ist es eine gelistete Art.</translation>
     </message>
     <message>
         <source>Only permit-listed species are left.</source>
