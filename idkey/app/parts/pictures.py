@@ -68,6 +68,8 @@ class Pictures(QObject):
         self._paths: dict[Place, Path | None] = {}
         self._lineups: dict[Place, Lineup] = {}
         self._found: dict[Place, float] = {}
+        self._wanted: tuple[Place, Callable[[], str]] | None = None
+        self._in_hand: Place | None = None
         self._plates: dict[str, tuple[Plate, ...]] = {"": ()}
         self._kept: OrderedDict[Place, QPixmap] = OrderedDict()
 
@@ -162,6 +164,10 @@ class Pictures(QObject):
             self._found[place] = found_share(key, case, view)
             return portrait_of_findings(key, case, view=view)
 
+        if place not in self._portraits:
+            self._wanted = place, drawn
+            self._draw_wanted()
+            return None
         return self._portrait(place, drawn, size=size, ratio=ratio, zoom=zoom)
 
     def plates(self, key: Key) -> tuple[Plate, ...]:
@@ -203,6 +209,14 @@ class Pictures(QObject):
         made = partial(rendered, source, size, ratio, zoom)
         return self._kept_or((*place, zoom), made, size, ratio)
 
+    def _draw_wanted(self) -> None:
+        """Draw the animal as found last, one at a time: whoever is quick waits for no older one."""
+        if self._wanted is None or self._in_hand is not None:
+            return
+        (self._in_hand, drawn), self._wanted = self._wanted, None
+        self._portraits[self._in_hand] = None
+        self._draw(self._in_hand, drawn)
+
     def _draw(self, place: Place, drawn: Callable[[], str]) -> None:
         def work(tick: Tick) -> tuple[Place, bytes]:  # on a pool thread
             tick(0, 1)
@@ -213,14 +227,24 @@ class Pictures(QObject):
 
         job = Job(work)
         job.succeeded.connect(self._on_drawn)
+        job.failed.connect(self._on_not_drawn)
         self._jobs.start(job)
+
+    @Slot(object)
+    def _on_not_drawn(self, _: BaseException) -> None:
+        self._in_hand = None  # the next one is tried
+        self._draw_wanted()
 
     @Slot(object)
     def _on_drawn(self, drawn: tuple[Place, bytes]) -> None:
         place, source = drawn
         self._portraits[place] = source
         while len(self._portraits) > DRAWN:
-            self._portraits.popitem(last=False)
+            gone, _ = self._portraits.popitem(last=False)
+            self._found.pop(gone, None)
+        if place == self._in_hand:
+            self._in_hand = None
+            self._draw_wanted()
         self.arrived.emit()
 
     def _lineup(self, key: Key) -> Lineup:  # on a pool thread
