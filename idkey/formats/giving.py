@@ -11,6 +11,7 @@ from idkey.formats.json_key import write_json
 from idkey.formats.key_shelf import put_in
 from idkey.formats.nexus import write_nexus
 from idkey.formats.package import ENDING, pictures_of, write_package
+from idkey.formats.replacing import replacing
 from idkey.formats.sdd import write_sdd
 from idkey.formats.table import write_csv, write_ods, write_xlsx
 from idkey.model.key import Key
@@ -57,15 +58,8 @@ def _package(source: Source, file: Path) -> tuple[str, ...]:
 
 
 def _json(key: Key, file: Path) -> tuple[str, ...]:
-    new = file.with_name(f".{file.name}.new")
-    try:
+    with replacing(file) as new:
         new.write_text(write_json(key), encoding="utf-8", newline="\n")
-        new.replace(file)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
-    finally:
-        new.unlink(missing_ok=True)
     return ()
 
 

@@ -13,6 +13,7 @@ from pathlib import Path
 from idkey.errors import IdKeyError
 from idkey.formats.nexus_bins import Bins, bins
 from idkey.formats.plain import canonical
+from idkey.formats.replacing import replacing
 from idkey.model.character import Character
 from idkey.model.key import Key
 from idkey.model.score import Inapplicable, Score, Shows, Spans
@@ -49,11 +50,8 @@ def write_nexus(key: Key, file: Path) -> tuple[str, ...]:
         IdKeyError: The key has no character that the format can hold, or the disk is full.
     """
     text, left = nexus_text(key)
-    try:
-        file.write_text(text, encoding="utf-8", newline="\n")
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
+    with replacing(file) as new:
+        new.write_text(text, encoding="utf-8", newline="\n")
     return left
 
 

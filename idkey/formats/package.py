@@ -15,6 +15,7 @@ from idkey.formats.emit import text_of
 from idkey.formats.folder import checked
 from idkey.formats.pictures import KINDS, check_picture
 from idkey.formats.problem import KeyProblems
+from idkey.formats.replacing import replacing
 from idkey.formats.texts import FILES, parsed_texts
 from idkey.formats.write import folder_documents
 from idkey.formats.yaml_text import LARGEST_FILE
@@ -81,20 +82,12 @@ def write_package(
     digests = {name: hashlib.sha256(raw).hexdigest() for name, raw in sorted(contents.items())}
     about = {"format": FORMAT, "key": key.id, "version": key.version, "files": digests}
     manifest = json.dumps(about, indent=1, ensure_ascii=False).encode()
-    new = file.with_name(f".{file.name}.new")
-    try:
-        with zipfile.ZipFile(new, "w", zipfile.ZIP_DEFLATED) as archive:
-            for name, raw in {MANIFEST: manifest, **dict(sorted(contents.items()))}.items():
-                entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
-                entry.external_attr = 0o100644 << 16
-                entry.create_system = 3
-                archive.writestr(entry, raw, zipfile.ZIP_DEFLATED)
-        new.replace(file)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
-    finally:
-        new.unlink(missing_ok=True)
+    with replacing(file) as new, zipfile.ZipFile(new, "w", zipfile.ZIP_DEFLATED) as archive:
+        for name, raw in {MANIFEST: manifest, **dict(sorted(contents.items()))}.items():
+            entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
+            entry.external_attr = 0o100644 << 16
+            entry.create_system = 3
+            archive.writestr(entry, raw, zipfile.ZIP_DEFLATED)
     return left
 
 

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from idkey.errors import IdKeyError
 from idkey.formats.plain import documents
+from idkey.formats.replacing import replacing
 from idkey.formats.sdd_leads_writing import Leads
 from idkey.formats.sdd_scores_writing import add_descriptions
 from idkey.formats.sdd_terms import (
@@ -37,15 +37,8 @@ def write_sdd(key: Key, file: Path) -> tuple[str, ...]:
         IdKeyError: The file cannot be written.
     """
     text, left = sdd_text(key)
-    new = file.with_name(f".{file.name}.new")
-    try:
+    with replacing(file) as new:
         new.write_text(text, encoding="utf-8", newline="\n")
-        new.replace(file)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
-    finally:
-        new.unlink(missing_ok=True)
     return left
 
 

@@ -20,6 +20,7 @@ from idkey.formats.cell_safe import LONGEST_CELL, safe
 from idkey.formats.cell_text import cell_text
 from idkey.formats.ods_writing import ods_bytes
 from idkey.formats.plain import canonical, documents
+from idkey.formats.replacing import replacing
 from idkey.model.key import Key
 from idkey.model.score import Score
 from idkey.model.source import Basis
@@ -184,12 +185,5 @@ def _fill(sheet: Worksheet, rows: Iterable[tuple[str, ...]]) -> None:
 
 
 def _write(file: Path, raw: bytes) -> None:
-    new = file.with_name(f".{file.name}.new")
-    try:
+    with replacing(file) as new:
         new.write_bytes(raw)
-        new.replace(file)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} could not be written: {reason}.", "Make room.") from err
-    finally:
-        new.unlink(missing_ok=True)
