@@ -16,8 +16,10 @@ from idkey import places
 from idkey.app.bench.popover import LargePictures
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.pictures import Pictures
+from idkey.app.parts.rendering import rendered
 from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.theme import Theme
+from idkey.figures.portrait import portrait
 from idkey.model.case import Case, Finding
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH
@@ -195,3 +197,23 @@ def _width(image: QImage) -> int:
         if any(image.pixelColor(x, y).alpha() > 30 for y in range(image.height()))
     ]
     return max(columns) - min(columns)
+
+
+@pytest.mark.skipif(
+    not Path("/proc/self/statm").is_file(), reason="memory is read as Linux tells it"
+)
+def test_a_kept_drawing_costs_its_pixels_and_not_what_it_was_painted_with(theme: Theme, key: Key):
+    assert theme, "pixmaps need the application"
+    source = portrait(key, key.taxa[0].id).encode()
+    rendered(source, ROOM, 1.0)
+    before = _resident_bytes()
+
+    kept = [rendered(source, ROOM, 1.0) for _ in range(100)]
+
+    pixels = sum(one.width() * one.height() * 4 for one in kept)
+    assert _resident_bytes() - before < 10 * pixels  # 25 times, when the tools are kept too
+
+
+def _resident_bytes() -> int:
+    pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])
+    return pages * os.sysconf("SC_PAGE_SIZE")

@@ -26,7 +26,9 @@ def rendered(source: bytes, size: QSize, ratio: float, zoom: float = 1.0) -> QPi
     painter = QPainter(pixmap)
     renderer.render(painter, QRectF(0, 0, fitted.width(), fitted.height()))
     painter.end()
-    return pixmap
+    return (
+        pixmap.copy()
+    )  # what was painted on keeps half a megabyte of tools with it; a copy does not
 
 
 def scaled_bitmap(path: Path, size: QSize, ratio: float) -> QPixmap:
