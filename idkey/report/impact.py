@@ -1,7 +1,7 @@
 """What unsaved changes of a key do: to its checks, its couplets, its weaknesses, its cases."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from idkey.engine.audit import Remark, audit
 from idkey.engine.checks import run_checks
@@ -15,7 +15,7 @@ from idkey.report.recorded import judged
 from idkey.report.rerun_words import altered_words
 from idkey.store.book import Store
 from idkey.store.record import StoredCase, VerdictSummary
-from idkey.store.reruns import stored_cases
+from idkey.store.reruns import says_otherwise, stored_cases
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,7 +108,7 @@ def case_impacts(store: Store, old: Key, new: Key, tick: Tick) -> Iterator[CaseI
     for done, stored in enumerate(cases, start=1):
         before = _summary(store, old, stored)
         after = _summary(store, new, stored)
-        if before is not None and (after is None or _bare(before) != _bare(after)):
+        if before is not None and (after is None or says_otherwise(before, after)):
             yield CaseImpact(stored=stored, before=before, after=after)
         tick(done, len(cases))
 
@@ -118,16 +118,6 @@ def _summary(store: Store, key: Key, stored: StoredCase) -> VerdictSummary | Non
         return VerdictSummary.of(judged(store, key, stored.case))
     except (IdKeyError, KeyError, ValueError):  # it speaks of what this key does not have
         return None
-
-
-def _bare(summary: VerdictSummary) -> VerdictSummary:
-    return replace(
-        summary,
-        key_version="",
-        key_digest="",
-        taxa=tuple(sorted(summary.taxa)),
-        cautions=tuple(sorted(summary.cautions)),
-    )
 
 
 def case_words(one: CaseImpact, language: Language = ENGLISH) -> tuple[str, ...]:
