@@ -6,6 +6,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.records.work import Shelf
+from idkey.engine.result import Assessment
 from idkey.errors import Stopped
 from idkey.model.case import Case
 from idkey.report.language import Language
@@ -53,9 +54,12 @@ def run_again(shelf: Shelf, key_id: str, language: Language, tick: Tick) -> Reru
     key = shelf.key_of(key_id)
     found: list[Altered] = []
     counted = [0, 0]
+    again: Assessment | None = None
 
     def judge(case: Case) -> VerdictSummary:
-        return VerdictSummary.of(judged(shelf.store, key, case))
+        nonlocal again
+        again = judged(shelf.store, key, case)
+        return VerdictSummary.of(again)
 
     def count(done: int, total: int) -> None:
         counted[:] = done, total
@@ -63,7 +67,7 @@ def run_again(shelf: Shelf, key_id: str, language: Language, tick: Tick) -> Reru
 
     try:
         for one in alterations(shelf.store, key_id, judge, count):
-            again = judged(shelf.store, key, one.stored.case)
+            assert again is not None  # of this very case, which was judged just now
             found.append(
                 Altered(
                     stored=one.stored,
