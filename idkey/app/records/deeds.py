@@ -1,6 +1,5 @@
 """What is done with recorded cases, one thing at a time, off the UI thread."""
 
-import json
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -9,6 +8,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QGuiApplication
 
 from idkey.app.parts.jobs import Job, Jobs
+from idkey.app.parts.keeper import kept_setting
 from idkey.app.records.label_choice import LabelChoice
 from idkey.app.records.work import Shelf
 from idkey.places import data_folder
@@ -94,11 +94,7 @@ class RecordsDeeds(QObject):
 
     def kept(self, name: str) -> dict[str, Any]:
         """What was remembered under `name`; empty when there is nothing that can be read."""
-        try:
-            found = json.loads(self._shelf.store.setting(name) or "{}")
-        except ValueError:
-            return {}
-        return found if isinstance(found, dict) else {}
+        return kept_setting(self._shelf.store, name)
 
     def keep(self, name: str, text: str) -> None:
         """Remember something for the next time."""

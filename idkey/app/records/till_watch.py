@@ -6,6 +6,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from idkey.app.parts.jobs import Job, Jobs
+from idkey.app.parts.keeper import kept_setting
 from idkey.app.records.work import Shelf
 from idkey.places import PICTURES, data_folder
 from idkey.report.language import Language
@@ -62,11 +63,7 @@ class TillWatch(QObject):
 
     def resume(self) -> None:
         """Go on with the folder that was watched last time."""
-        try:
-            kept = json.loads(self._shelf.store.setting(SETTING) or "{}")
-        except ValueError:
-            return
-        folder = kept.get("folder", "") if isinstance(kept, dict) else ""
+        folder = kept_setting(self._shelf.store, SETTING).get("folder", "")
         if folder:
             self._begin(Path(str(folder)))
 
