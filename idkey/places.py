@@ -47,22 +47,26 @@ def data_folder() -> Path:
     return folder
 
 
-def keep_private(file: Path, content: bytes) -> None:
+def keep_private(file: Path, content: bytes, *, durable: bool = False) -> None:
     """Write a file of the user's data, whole or not at all, for the eyes of its owner alone.
 
     Args:
         file: Where to; its folder is made when needed, and is the owner's alone too.
         content: What goes into it.
+        durable: Whether to wait until it is on the disk, so that no power cut takes it away.
 
     Raises:
         OSError: It cannot be written; what was there before still is.
     """
     file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
-    partial = file.with_name(f"{file.name}.partial")
+    partial = file.with_name(f"{file.name}.{os.getpid()}.partial")
     try:
         number = os.open(partial, os.O_CREAT | os.O_TRUNC | os.O_WRONLY, 0o600)
         with os.fdopen(number, "wb") as stream:
             stream.write(content)
+            if durable:
+                stream.flush()
+                os.fsync(stream.fileno())
         partial.replace(file)
     finally:
         partial.unlink(missing_ok=True)

@@ -2,7 +2,6 @@
 
 import hashlib
 import json
-import os
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
@@ -15,6 +14,7 @@ from idkey.errors import IdKeyError
 from idkey.formats.delta import Delta, applied, delta
 from idkey.model.key import Key
 from idkey.model.score import Score
+from idkey.places import keep_private
 
 FORMAT = 1
 LARGEST_DRAFT = 256 * 2**20
@@ -192,14 +192,8 @@ def _json(value: Any) -> str:
 
 
 def _put(file: Path, text: str) -> None:
-    new = file.with_suffix(".new")
     try:
-        file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
-        with new.open("w", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-            stream.flush()
-            os.fsync(stream.fileno())
-        new.replace(file)
+        keep_private(file, text.encode(), durable=True)
     except OSError as err:
         reason = err.strerror or "unknown reason"
         raise IdKeyError(

@@ -4,7 +4,6 @@ import contextlib
 import hashlib
 import io
 import json
-import os
 import re
 from dataclasses import asdict
 from enum import StrEnum
@@ -14,6 +13,7 @@ from PIL import Image
 
 from idkey.photo.faults import Gone, PictureError
 from idkey.photo.intake import LIMITS, Incoming, Limits, Picture, read_bytes, read_file
+from idkey.places import keep_private
 
 THUMBNAIL = 256
 """Longest side of a thumbnail, in pixels."""
@@ -69,10 +69,10 @@ class PictureShelf:
         picture = incoming.picture
         note = json.dumps(asdict(picture), sort_keys=True)
         try:
-            self._write(self._thumbnail_file(picture.id), _thumbnail(incoming.image))
+            keep_private(self._thumbnail_file(picture.id), _thumbnail(incoming.image), durable=True)
             if self.condition(picture.id) is not Condition.WHOLE:
-                self._write(self._file(picture), incoming.content)
-                self._write(self._note_file(picture.id), note.encode("utf-8"))
+                keep_private(self._file(picture), incoming.content, durable=True)
+                keep_private(self._note_file(picture.id), note.encode("utf-8"), durable=True)
         except OSError as err:
             raise self._unwritable(err) from err
         return picture
@@ -141,7 +141,7 @@ class PictureShelf:
         except Gone:
             return None
         with contextlib.suppress(OSError):
-            self._write(self._thumbnail_file(picture_id), made)
+            keep_private(self._thumbnail_file(picture_id), made, durable=True)
         return made
 
     def draft(self, picture_id: str, character: str) -> str:
@@ -159,7 +159,7 @@ class PictureShelf:
         file = self._draft_file(picture_id, character)
         try:
             if text:
-                self._write(file, text.encode("utf-8"), durable=False)
+                keep_private(file, text.encode("utf-8"))
             else:
                 file.unlink(missing_ok=True)
         except OSError as err:
@@ -188,22 +188,6 @@ class PictureShelf:
         if not _ID.fullmatch(picture_id):  # an id from a record is not trusted to be a name
             raise Gone(f"{picture_id[:20]!r} does not name a picture.", "Add the picture again.")
         return self.folder / picture_id[:2]
-
-    def _write(self, file: Path, content: bytes, *, durable: bool = True) -> None:
-        """Write a whole file or none, readable for its owner alone."""
-        file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
-        partial = file.with_name(f"{file.name}.{os.getpid()}.partial")
-        try:
-            with os.fdopen(
-                os.open(partial, os.O_CREAT | os.O_TRUNC | os.O_WRONLY, 0o600), "wb"
-            ) as out:
-                out.write(content)
-                if durable:
-                    out.flush()
-                    os.fsync(out.fileno())
-            partial.replace(file)
-        finally:
-            partial.unlink(missing_ok=True)
 
 
 def _thumbnail(image: Image.Image) -> bytes:
