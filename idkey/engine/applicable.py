@@ -1,10 +1,11 @@
-"""Which scores of a cell hold for the specimen at hand."""
+"""Which scores of a cell hold for the specimen at hand, and which cells cannot be scored."""
 
 from itertools import product
 
 from idkey.model.case import Specimen
 from idkey.model.character import Character, Sex, Stage
-from idkey.model.score import Score
+from idkey.model.key import Key
+from idkey.model.score import Score, Shows
 
 JUVENILE_SHARE = 0.3
 """Share of juveniles among animals whose stage nobody told. Source: common practice, no source."""
@@ -56,4 +57,15 @@ def doubtful(character: Character, specimen: Specimen) -> bool:
     """Whether the character is for one sex or stage and nobody told that of the specimen."""
     return (character.sex is not None and specimen.sex is None) or (
         character.stage is not None and specimen.stage is None
+    )
+
+
+def never_arises(key: Key, taxon: str, character: Character) -> bool:
+    """Whether the taxon is scored for what the character depends on, and never shows it."""
+    needed = character.requires
+    if needed is None:
+        return False
+    values = [score.value for score in key.cells.get((taxon, needed.character), ())]
+    return bool(values) and not any(
+        isinstance(value, Shows) and set(value.states) & set(needed.states) for value in values
     )

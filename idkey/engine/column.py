@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from idkey.engine.applicable import JUVENILE_SHARE, doubtful, parts
+from idkey.engine.applicable import JUVENILE_SHARE, doubtful, never_arises, parts
 from idkey.engine.confusion import confusion, error_rate
 from idkey.engine.numbers import Bells, number_column
 from idkey.model.case import Care, Specimen
@@ -88,13 +88,7 @@ def _ruled_by_requirement(
     key: Key, taxon: str, character: Character, cell: tuple[Part, ...]
 ) -> bool:
     """Whether an unscored cell is inapplicable because the required state never occurs."""
-    if character.requires is None or any(s for _, s in cell):
-        return False
-    above = key.cells.get((taxon, character.requires.character), ())
-    values = [score.value for score in above]
-    return bool(values) and not any(
-        isinstance(v, Shows) and set(v.states) & set(character.requires.states) for v in values
-    )
+    return never_arises(key, taxon, character) and not any(s for _, s in cell)
 
 
 def _shares(character: Character, cell: tuple[Part, ...]) -> NDArray[np.float64]:

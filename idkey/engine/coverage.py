@@ -5,8 +5,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from idkey.engine.applicable import never_arises
 from idkey.model.key import Key
-from idkey.model.score import Score, Shows
+from idkey.model.score import Score
 from idkey.model.source import Basis
 
 
@@ -67,7 +68,7 @@ def coverage(key: Key) -> Coverage:
             scores = key.cells.get((taxon.id, character.id), ())
             if scores:
                 counts[_weakest(scores)] += 1
-            elif not _needless(key, taxon.id, character.id):
+            elif not never_arises(key, taxon.id, character):
                 counts[Ground.EMPTY] += 1
     return Coverage({ground: counts[ground] for ground in Ground})
 
@@ -80,14 +81,3 @@ def _weakest(scores: tuple[Score, ...]) -> Ground:
 def _ground(score: Score) -> Ground:
     ground = _GROUNDS[score.basis]
     return Ground.UNTOLD if ground is Ground.PRINT and not score.sources else ground
-
-
-def _needless(key: Key, taxon: str, character: str) -> bool:
-    """Whether the taxon never shows what the character depends on."""
-    needed = key.character[character].requires
-    if needed is None:
-        return False
-    values = [score.value for score in key.cells.get((taxon, needed.character), ())]
-    return bool(values) and not any(
-        isinstance(value, Shows) and set(value.states) & set(needed.states) for value in values
-    )
