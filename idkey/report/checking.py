@@ -7,13 +7,12 @@ from idkey import __version__
 from idkey.engine.assess import assess
 from idkey.engine.compile import compile_key
 from idkey.errors import IdKeyError
-from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
-from idkey.report.rationale import rationale, rationale_json
+from idkey.report.rationale import public_case, rationale, rationale_json
 from idkey.report.reasons import Rationale
 from idkey.report.recorded import KeyOf
-from idkey.report.verify import VerifyResult, verify
+from idkey.report.verify import VerifyResult, held_against, verify
 from idkey.store.book import Store
 from idkey.store.codec import sha256
 from idkey.store.faults import Missing
@@ -70,7 +69,7 @@ def checked(
         paper = rationale_with(store, sha256(file.read_bytes()))
         if paper is not None:
             remarks.append(language.say("This very file is noted in the record as handed out."))
-    result = verify(file, record=record, key=key)
+    result = held_against(alone, record=record, key=key)
     return Checked(result=result, remarks=tuple(remarks), good=result.good and not differs)
 
 
@@ -99,7 +98,7 @@ def _by_record(
     if key is not None and key.digest == found.key.digest and found.key.program == __version__:
         return _again(store, found, key), [], False
     same = stored.revision.digest == found.revision.digest and replace(
-        _public(stored.case), key_version="", key_digest=""
+        public_case(stored.case), key_version="", key_digest=""
     ) == replace(found.case, key_version="", key_digest="")
     if same:
         said = language.say("Label, findings and revision are those of the record.")
@@ -134,8 +133,3 @@ def _again(store: Store, found: Rationale, key: Key) -> str:
         for papers in noted or (None,)
     ]
     return rationale_json(next((one for one in made if one.papers == found.papers), made[0]))
-
-
-def _public(case: Case) -> Case:
-    """The case as a rationale shows it: without what is for the shop alone."""
-    return replace(case, note="", claim=replace(case.claim, price=""))

@@ -116,7 +116,7 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
     return {
         "language": language.code,
         "by": case.by,
-        "case": _judged(case),
+        "case": public_case(case),
         "kind": verdict.kind,
         "level": verdict.level,
         "title": verdict_title(verdict.kind, language, labelled=bool(case.claim.text.strip())),
@@ -138,7 +138,7 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
     }
 
 
-def _judged(case: Case) -> Case:
+def public_case(case: Case) -> Case:
     """The case without what is for the shop alone."""
     return replace(case, note="", claim=replace(case.claim, price=""))
 

@@ -98,14 +98,22 @@ def verify(path: Path, *, record: str | None = None, key: Key | None = None) -> 
     text = _attached(path, content) if is_pdf else content.decode("utf-8", "replace")
     found, written = rationale_from(text)
     digest = rationale_digest(found)
-    return VerifyResult(
+    alone = VerifyResult(
         found=found,
         digest=digest,
         intact=written == digest,
         pages=_pages(content, found) if is_pdf else Pages.NONE,
-        same_as_record=None if record is None else _digest_of(record) == digest,
-        same_key=None if key is None else key.digest == found.key.digest,
-        changes=() if key is None else changes(found, key),
+    )
+    return held_against(alone, record=record, key=key)
+
+
+def held_against(alone: VerifyResult, *, record: str | None, key: Key | None) -> VerifyResult:
+    """What was found in a file, held against a record and a key as well; see `verify`."""
+    return replace(
+        alone,
+        same_as_record=None if record is None else _digest_of(record) == alone.digest,
+        same_key=None if key is None else key.digest == alone.found.key.digest,
+        changes=() if key is None else changes(alone.found, key),
     )
 
 
