@@ -5,7 +5,7 @@ import json
 
 from PySide6.QtCore import QObject
 
-from idkey.places import data_folder
+from idkey.places import data_folder, keep_private
 
 FILE = "workshop-texts/fields.json"
 
@@ -51,10 +51,7 @@ class Unread(QObject):
     def _write(self) -> None:
         said = [[*place, text] for place, text in self._texts.items()]
         with contextlib.suppress(OSError):  # a full disk is no reason to stop somebody who types
-            self._file.parent.mkdir(parents=True, exist_ok=True)
-            new = self._file.with_suffix(".new")
-            new.write_text(json.dumps(said, ensure_ascii=False), "utf-8")
-            new.replace(self._file)
+            keep_private(self._file, json.dumps(said, ensure_ascii=False).encode())
 
 
 def unread_of(state: QObject) -> Unread:
