@@ -9,7 +9,8 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
-from idkey.app.workshop.couplet_draft import keep_draft
+from idkey.app.workshop.couplet_text_view import text_place
+from idkey.app.workshop.forms_unread import unread_of
 from idkey.engine.sample import SAMPLE_KEY, sample_case
 from idkey.formats.folder import read_key
 from idkey.formats.package import write_package
@@ -50,8 +51,8 @@ def test_no_other_account_can_open_what_the_window_keeps(opens, tmp_path: Path):
         keeper = opens()
         program = keeper.program
         program.window.commands.run("sample")
-        keep_draft(LEAVES, "half a couplet")
         workshop = program.workshop
+        unread_of(workshop).keep(text_place(LEAVES), "half a couplet")
         workshop.open(workshop.copy(LEAVES, "my-leaves"))
         workshop.change(replace(workshop.editing.key, title="Half-way"), "Title")
         workshop.drafts.flush()

@@ -156,7 +156,7 @@ class CoupletPage(LivePage):
             self.text.flush()
 
     def close_work(self) -> None:
-        """Make what was typed a step, or keep it as a draft."""
+        """Make what was typed a step, or keep it until it can be read."""
         self.flush()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

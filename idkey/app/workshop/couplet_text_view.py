@@ -17,15 +17,20 @@ from PySide6.QtWidgets import (
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
-from idkey.app.workshop.couplet_draft import drop_draft, keep_draft, kept_draft
 from idkey.app.workshop.couplet_reading import Mistake
 from idkey.app.workshop.couplet_text import couplets_of_text, couplets_text
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_unread import Place, unread_of
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.couplet import Couplet
 
 PAUSE_MS = 700
 """After so long without a key, the text is read."""
+
+
+def text_place(folder: Path) -> Place:
+    """Where the text of the couplets of a key folder is kept while it cannot be read."""
+    return str(folder), "couplets", "text"
 
 
 class CoupletText(QWidget):
@@ -39,6 +44,7 @@ class CoupletText(QWidget):
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
         super().__init__()
         self._state, self._desk = state, desk
+        self._unread = unread_of(state)
         self._folder = Path()
         self._shown: tuple[Couplet, ...] | None = None
         self.mistakes: tuple[Mistake, ...] = ()
@@ -77,7 +83,7 @@ class CoupletText(QWidget):
         couplets = editing.key.couplets
         if editing.folder != self._folder:
             self._folder, self._shown = editing.folder, couplets
-            kept = kept_draft(editing.folder)
+            kept = self._unread.text(text_place(editing.folder))
             self._write(couplets_text(couplets) if kept is None else kept)
             if kept is not None:
                 self._say(couplets_of_text(kept, editing.key)[1])
@@ -102,7 +108,7 @@ class CoupletText(QWidget):
 
     @Slot()
     def flush(self) -> None:
-        """Read what was typed: a step when it can be read, a draft when not."""
+        """Read what was typed: a step when it can be read, kept when not."""
         if not self._pause.isActive() and self.sender() is not self._pause:
             return
         self._pause.stop()
@@ -113,9 +119,9 @@ class CoupletText(QWidget):
         couplets, mistakes = couplets_of_text(text, editing.key)
         self._say(mistakes)
         if couplets is None:
-            keep_draft(self._folder, text)
+            self._unread.keep(text_place(self._folder), text)
             return
-        drop_draft(self._folder)
+        self._unread.drop(text_place(self._folder))
         self._shown = couplets
         words = self.tr("Couplets as text")
         self._state.change(replace(editing.key, couplets=couplets), words)
@@ -180,7 +186,7 @@ class CoupletText(QWidget):
     @Slot()
     def _on_drop_clicked(self) -> None:
         self._pause.stop()
-        drop_draft(self._folder)
+        self._unread.drop(text_place(self._folder))
         self._say(())
         editing = self._state.editing
         if editing is not None:

@@ -10,12 +10,13 @@ from PySide6.QtWidgets import QApplication
 
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.couplet_bar import View
-from idkey.app.workshop.couplet_draft import kept_draft
 from idkey.app.workshop.couplet_page import CoupletPage
 from idkey.app.workshop.couplet_text import couplets_text
+from idkey.app.workshop.couplet_text_view import text_place
 from idkey.app.workshop.forms_entries import EntryKind
 from idkey.app.workshop.forms_places import shows_place
 from idkey.app.workshop.forms_typed import TypedField
+from idkey.app.workshop.forms_unread import unread_of
 from idkey.engine.audit import Remark, Weakness
 from tests.app.workshop.table import Table
 
@@ -150,7 +151,8 @@ def test_text_with_mistakes_is_kept_over_undo_and_a_new_start(
     page.close_work()
 
     assert "Line 8: There is no couplet or taxon '44x'" in page.text.list.item(0).text()
-    assert kept_draft(table.editing.folder) == wrong
+    unread, place = unread_of(table.state), text_place(table.editing.folder)
+    assert unread.text(place) == wrong
     assert not table.editing.dirty
     table.state.change(replace(table.editing.key, title="Other"), "Title")
     assert page.text.text.toPlainText() == wrong
@@ -166,7 +168,7 @@ def test_text_with_mistakes_is_kept_over_undo_and_a_new_start(
     again.text.drop.click()
 
     assert again.text.text.toPlainText() == couplets_text(table.editing.key.couplets)
-    assert kept_draft(table.editing.folder) is None
+    assert unread.text(place) is None
 
 
 def test_couplets_grow_from_nothing(table: Table, page: CoupletPage):
