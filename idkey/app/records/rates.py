@@ -17,6 +17,7 @@ from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.theme import Theme
 from idkey.app.records.agreement_panel import AgreementPanel
 from idkey.app.records.counted import Course, Rates, label_names, rates
+from idkey.app.records.csv_file import write_csv
 from idkey.app.records.latest import Latest
 from idkey.app.records.lot import LotPanel
 from idkey.app.records.plot_paper import PaperLook, Plot, write_plots
@@ -99,14 +100,7 @@ class RatesPage(QWidget):
         def work(_: Tick) -> Path:  # on a pool thread
             ids = [one.subject for one in tallies(store, Subject.LABEL) if one.subject]
             text, _lines = rates_table(store, label_names(keys, ids))
-            try:
-                file.write_text(text, "utf-8-sig", newline="")
-            except OSError as err:
-                raise IdKeyError(
-                    f"{file} cannot be written: {err.strerror or err}.",
-                    "Choose another folder, or close the program that has the file open.",
-                ) from err
-            return file
+            return write_csv(file, text)
 
         self._writing.ask(work)
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from idkey.app.records.csv_file import write_csv
 from idkey.app.records.work import Shelf
 from idkey.errors import IdKeyError
 from idkey.report.checking import Checked, checked
@@ -76,14 +77,7 @@ class Sales:
         """
         store = self.shelf.store
         ids = [row.case_id for row in store.search(Query(limit=_MOST))]
-        try:
-            file.write_text(sale_table(store, ids, buyers=buyers), "utf-8-sig", newline="")
-        except OSError as err:
-            raise IdKeyError(
-                f"{file} cannot be written: {err.strerror or err}.",
-                "Choose another folder, or close the program that has the file open.",
-            ) from err
-        return file
+        return write_csv(file, sale_table(store, ids, buyers=buyers))
 
     def checked(self, file: Path, language: Language) -> Checked:
         """Hold a rationale against the record and the key in hand.
