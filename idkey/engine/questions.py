@@ -42,13 +42,9 @@ def questions(
     """
     groups = aim_groups(matrix, assessment.case, aim or assessment.case.aim)
     found = _ranked(matrix, assessment, groups)
-    if groups is not None and not any(_useful(question) for question in found):
+    if groups is not None and not any(map(useful, found)):
         return _ranked(matrix, assessment, None)
     return found
-
-
-def _useful(question: Question) -> bool:
-    return question.blocked is None and question.look is not Look.DEAD and telling(question)
 
 
 def _ranked(
@@ -72,6 +68,11 @@ def _ranked(
         for n in range(len(matrix.key.characters))
     ]
     return tuple(sorted(found, key=lambda q: (q.blocked is not None, -q.value, q.character)))
+
+
+def useful(question: Question) -> bool:
+    """Whether it may be asked of a live animal now, and the answer would tell enough."""
+    return question.blocked is None and question.look is not Look.DEAD and telling(question)
 
 
 def telling(question: Question) -> bool:

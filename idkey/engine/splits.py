@@ -98,7 +98,7 @@ def _printable(matrix: Matrix, character: Character, *, dead: bool) -> bool:
         return False
     if character.sex is not None and matrix.specimen.sex is None:
         return False
-    return dead or any(look.value != "dead" for look in character.looks)
+    return dead or not character.only_dead
 
 
 def pure_shares(matrix: Matrix) -> Single:

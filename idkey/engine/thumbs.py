@@ -8,11 +8,10 @@ from idkey.engine.assess import assess
 from idkey.engine.cautions import dismissed, dismissed_by_all
 from idkey.engine.evidence import Flags, usable
 from idkey.engine.matrix import Matrix
-from idkey.engine.questions import questions, telling
+from idkey.engine.questions import questions, useful
 from idkey.engine.result import Assessment, Level, Verdict, VerdictKind
 from idkey.engine.weighing import Prior, weigh
 from idkey.model.case import Aim
-from idkey.model.character import Look
 from idkey.model.score import Shows
 
 INSTEAD = 3
@@ -145,15 +144,12 @@ def _kept(matrix: Matrix, assessment: Assessment, prior: Prior | None) -> tuple[
 def _instead(matrix: Matrix, bare: Assessment) -> tuple[str, ...]:
     """The best questions that are no rules of thumb, as things stand without those."""
     known = matrix.key.character
-    useful = [
+    better = [
         question.character
         for question in questions(matrix, bare, Aim.TAXON)
-        if telling(question)
-        and question.blocked is None
-        and question.look is not Look.DEAD
-        and not known[question.character].rule_of_thumb
+        if useful(question) and not known[question.character].rule_of_thumb
     ]
-    return tuple(useful[:INSTEAD])
+    return tuple(better[:INSTEAD])
 
 
 def _failure(matrix: Matrix, assessment: Assessment, character: str) -> Failure:

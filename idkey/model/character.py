@@ -190,6 +190,11 @@ class Character:
         """Whether every way of seeing it means handling the live animal."""
         return all(look.handling for look in self.looks)
 
+    @property
+    def only_dead(self) -> bool:
+        """Whether nothing but a dead animal shows it."""
+        return set(self.looks) == {Look.DEAD}
+
     def state(self, state_id: str) -> State:
         """The state with that id; raises KeyError when there is none."""
         for state in self.states:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from idkey.engine.questions import telling
+from idkey.engine.questions import telling, useful
 from idkey.engine.result import (
     Assessment,
     Blocked,
@@ -76,14 +76,14 @@ def _best(
 ) -> tuple[str, Look | None]:
     """The best question that tells something; none when nothing does."""
     for question in questions:
-        if question.blocked is None and telling(question) and question.look is not Look.DEAD:
+        if useful(question):
             return question.character, question.look
     blocked = {q.character for q in questions if q.blocked is not None}
     looks = {q.character: q.look for q in questions}
     for unmet in assessment.verdict.unmet:  # the aim is served, but a name wants more
         for character in unmet.characters:
             known = key.character.get(character)
-            if known and character not in blocked and known.looks != (Look.DEAD,):
+            if known and character not in blocked and not known.only_dead:
                 return character, looks.get(character)
     return "", None
 
@@ -150,7 +150,7 @@ def _waiting(key: Key, assessment: Assessment, told: Sequence[Question]) -> list
         question.character
         for question in told
         if question.blocked and open_now.get(question.blocked, False)
-        if set(key.character[question.character].looks) != {Look.DEAD}
+        if not key.character[question.character].only_dead
     ]
 
 
@@ -160,8 +160,7 @@ def _unseen(key: Key, assessment: Assessment, told: Sequence[Question]) -> list[
     return [
         question.character
         for question in told
-        if question.character in passed_over
-        and set(key.character[question.character].looks) != {Look.DEAD}
+        if question.character in passed_over and not key.character[question.character].only_dead
     ]
 
 
@@ -183,7 +182,7 @@ def _again_at(key: Key, characters: Sequence[str], language: Language) -> str:
 def _dead(key: Key, verdict: Verdict) -> list[str]:
     """Characters that would tell the rivals apart on a dead animal only."""
     named = dict.fromkeys(c for unmet in verdict.unmet for c in unmet.characters)
-    return [c for c in named if c in key.character and key.character[c].looks == (Look.DEAD,)]
+    return [c for c in named if c in key.character and key.character[c].only_dead]
 
 
 def _alive(question: Question) -> bool:

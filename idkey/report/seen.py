@@ -8,7 +8,6 @@ from idkey.engine.result import Assessment, Blocked, Question
 from idkey.figures.own import supplied
 from idkey.figures.tiles import figure_path
 from idkey.model.case import Finding
-from idkey.model.character import Look
 from idkey.model.key import Key
 from idkey.report.finding_words import seen_words
 from idkey.report.language import Language
@@ -109,5 +108,5 @@ def _reason(key: Key, assessment: Assessment, question: Question) -> Unseen | No
         return Unseen.HANDLING
     if question.blocked in _NOT_ITS_KIND:
         return None
-    only_dead = key.character[question.character].looks == (Look.DEAD,)
+    only_dead = key.character[question.character].only_dead
     return Unseen.DEAD if only_dead else Unseen.NOT_ASKED
