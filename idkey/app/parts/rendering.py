@@ -26,9 +26,8 @@ def rendered(source: bytes, size: QSize, ratio: float, zoom: float = 1.0) -> QPi
     painter = QPainter(pixmap)
     renderer.render(painter, QRectF(0, 0, fitted.width(), fitted.height()))
     painter.end()
-    return (
-        pixmap.copy()
-    )  # what was painted on keeps half a megabyte of tools with it; a copy does not
+    # What was painted on keeps its painting engine, half a megabyte; a copy does not.
+    return pixmap.copy()
 
 
 def scaled_bitmap(path: Path, size: QSize, ratio: float) -> QPixmap:
@@ -43,4 +42,4 @@ def scaled_bitmap(path: Path, size: QSize, ratio: float) -> QPixmap:
     reader.setScaledSize(whole.scaled(room, Qt.AspectRatioMode.KeepAspectRatio))
     pixmap = QPixmap.fromImage(reader.read())
     pixmap.setDevicePixelRatio(ratio)
-    return pixmap
+    return pixmap.copy()
