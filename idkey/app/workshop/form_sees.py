@@ -17,7 +17,7 @@ from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.forms_pick import Adder
 from idkey.app.workshop.forms_typed import TypedField
-from idkey.app.workshop.state_form_picture import on_plate, picture_file, rendered
+from idkey.app.workshop.state_form_picture import on_plate, picture_file
 from idkey.model.character import Character, Requirement
 from idkey.model.couplet import Sees
 from idkey.model.key import Key
@@ -112,7 +112,7 @@ class AskedRow(QFrame):
             choice.setAccessibleDescription(title)
             if (icon := icons(character.id, state.id)) is not None:
                 choice.setIcon(icon)
-                choice.setIconSize(QSize(self._theme.px(ICON[0]), self._theme.px(ICON[1])))
+                choice.setIconSize(QSize(*map(self._theme.px, ICON)))
             choice.clicked.connect(self._on_choice_clicked)
             self.states[state.id] = choice
             self._words[state.id] = state.label.replace("&", "&&")
@@ -232,11 +232,11 @@ class SeesField(Field):
         if editing is None:
             return None
         file = picture_file(editing.folder, editing.key, character, state)
-        size = QSize(self.theme.px(ICON[0]), self.theme.px(ICON[1]))
-        drawing = None if file is None else rendered(file, size, self.devicePixelRatioF())
-        return (
-            None if drawing is None else QIcon(on_plate(drawing, size, self.theme.colour("plate")))
-        )
+        if file is None:
+            return None
+        size, ground = QSize(*map(self.theme.px, ICON)), self.theme.colour("plate")
+        plate = on_plate(file, size, self.devicePixelRatioF(), ground=ground)
+        return None if plate is None else QIcon(plate)
 
     def _edit(self, asked: tuple[Sees, ...]) -> None:
         self._value = asked

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QFrame, QLineEdit, QListView, QVBoxLayout
 from idkey.app.parts.columns import airy
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.rows import RowsModel
-from idkey.app.workshop.state_form_picture import drawings, on_plate, rendered
+from idkey.app.workshop.state_form_picture import drawings, on_plate
 from idkey.model.key import Key
 
 SIDE = 84
@@ -36,9 +36,7 @@ class Thumbnails:
         """The drawing of a row; None when it cannot be read."""
         if row[1] not in self._pixmaps:
             room = QSize(self._side, self._side)
-            found = rendered(row[1], room, self._ratio)
-            plate = None if found is None else on_plate(found, room, self._ground)
-            self._pixmaps[row[1]] = plate
+            self._pixmaps[row[1]] = on_plate(row[1], room, self._ratio, ground=self._ground)
         return self._pixmaps[row[1]]
 
 

@@ -3,10 +3,10 @@
 import shutil
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QRectF, QSize, QSizeF, Qt
-from PySide6.QtGui import QColor, QImageReader, QPainter, QPixmap
-from PySide6.QtSvg import QSvgRenderer
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QColor, QPainter, QPixmap
 
+from idkey.app.parts.rendering import rendered, scaled_bitmap
 from idkey.errors import IdKeyError
 from idkey.figures.own import IMAGES, own_figure
 from idkey.figures.tiles import KINDS, figure_path
@@ -72,21 +72,13 @@ def take_in(file: Path, folder: Path, *, character: str, state: str) -> str:
     return target.relative_to(folder / IMAGES).as_posix()
 
 
-def rendered(file: Path, size: QSize, ratio: float) -> QPixmap | None:
+def fitted(file: Path, size: QSize, ratio: float) -> QPixmap | None:
     """A picture fitted into `size` (device-independent pixels); None when it cannot be shown."""
     if not _only_shows(file):
         return None
-    if file.suffix.lower() == ".svg":
-        return _drawn(file, size, ratio)
-    reader = QImageReader(str(file))
-    reader.setAutoTransform(True)
-    whole = reader.size()
-    if size.isEmpty() or not whole.isValid():
-        return None
-    reader.setScaledSize(whole.scaled(size * ratio, Qt.AspectRatioMode.KeepAspectRatio))
-    pixmap = QPixmap.fromImage(reader.read())
-    pixmap.setDevicePixelRatio(ratio)
-    return None if pixmap.isNull() else pixmap
+    svg = file.suffix.lower() == ".svg"
+    made = rendered(file.read_bytes(), size, ratio) if svg else scaled_bitmap(file, size, ratio)
+    return None if made.isNull() else made
 
 
 def _only_shows(file: Path) -> bool:
@@ -102,24 +94,12 @@ def _only_shows(file: Path) -> bool:
     return False
 
 
-def _drawn(file: Path, size: QSize, ratio: float) -> QPixmap | None:
-    renderer = QSvgRenderer(QByteArray(file.read_bytes()))
-    if not renderer.isValid() or size.isEmpty():
+def on_plate(file: Path, size: QSize, ratio: float, *, ground: QColor) -> QPixmap | None:
+    """A picture on the ground it is drawn for; None when it cannot be shown."""
+    drawing = fitted(file, size, ratio)
+    if drawing is None:
         return None
-    keep = Qt.AspectRatioMode.KeepAspectRatio
-    fitted = renderer.viewBoxF().size().scaled(QSizeF(size), keep).toSize()
-    pixmap = QPixmap(fitted * ratio)
-    pixmap.setDevicePixelRatio(ratio)
-    pixmap.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(pixmap)
-    renderer.render(painter, QRectF(0, 0, fitted.width(), fitted.height()))
-    painter.end()
-    return pixmap
-
-
-def on_plate(drawing: QPixmap, size: QSize, ground: QColor) -> QPixmap:
-    """A drawing on the ground it is drawn for, which stays light in the dark scheme."""
-    ratio, own = drawing.devicePixelRatio(), drawing.deviceIndependentSize()
+    own = drawing.deviceIndependentSize()
     plate = QPixmap(size * ratio)
     plate.setDevicePixelRatio(ratio)
     plate.fill(ground)

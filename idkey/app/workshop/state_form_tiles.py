@@ -15,7 +15,7 @@ from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_entries import free_id
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.state_form import StateForm
-from idkey.app.workshop.state_form_picture import picture_file, rendered
+from idkey.app.workshop.state_form_picture import fitted, picture_file
 from idkey.model.character import Character, State
 from idkey.model.key import Key
 
@@ -136,41 +136,35 @@ class StatesField(Field):
 
     def _draw_tiles(self) -> None:
         """New tiles where states changed; the chosen one is marked."""
-        if self._character is not None and (drawn := self._to_draw()) != self._drawn:
-            self._drawn = drawn
-            focused = any(tile.hasFocus() for tile in self.grid.tiles)
-            self.grid.replace(
-                self._tile(number, state)
-                for number, state in enumerate(self._character.states, start=1)
-            )
-            for tile in self.grid.tiles:
-                if file := self._picture(tile.state):
-                    ratio = self.devicePixelRatioF()
-                    tile.picture = rendered(file, tile.picture_room(), ratio)
-            if self.grid.tiles:
-                self.setFocusProxy(self.grid.tiles[0])
-            for tile in self.grid.tiles:
-                if focused and tile.state.id == self._current:
-                    tile.setFocus(Qt.FocusReason.OtherFocusReason)
+        key, one = self._key, self._character
+        if key is not None and one is not None:
+            files = tuple(picture_file(self._folder, key, one.id, state) for state in one.state_ids)
+            if (one.id, one.states, files) != self._drawn:
+                self._drawn = (one.id, one.states, files)
+                self._make_tiles(one.states, files)
         for tile in self.grid.tiles:
             tile.setChecked(tile.state.id == self._current)
             tile.update()
 
-    def _to_draw(self) -> object:
-        states = self._character.states if self._character else ()
-        owner = self._character.id if self._character else ""
-        return owner, states, tuple(self._picture(state) for state in states)
+    def _make_tiles(self, states: tuple[State, ...], files: tuple[Path | None, ...]) -> None:
+        focused = any(tile.hasFocus() for tile in self.grid.tiles)
+        self.grid.replace(
+            self._tile(number, state, pictured=file is not None)
+            for number, (state, file) in enumerate(zip(states, files, strict=True), start=1)
+        )
+        if self.grid.tiles:
+            self.setFocusProxy(self.grid.tiles[0])
+        for tile, file in zip(self.grid.tiles, files, strict=True):
+            if file is not None:
+                tile.picture = fitted(file, tile.picture_room(), self.devicePixelRatioF())
+            if focused and tile.state.id == self._current:
+                tile.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def _tile(self, number: int, state: State) -> StateTile:
+    def _tile(self, number: int, state: State, *, pictured: bool) -> StateTile:
         tile = StateTile(state, number, theme=self.theme)
-        tile.picture_expected = self._picture(state) is not None
+        tile.picture_expected = pictured
         tile.clicked.connect(self._on_tile_clicked)
         return tile
-
-    def _picture(self, state: State) -> Path | None:
-        if self._key is None or self._character is None:
-            return None
-        return picture_file(self._folder, self._key, self._character.id, state.id)
 
     def _show_current(self) -> None:
         state = self.current
