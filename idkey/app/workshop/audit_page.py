@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListView,
     QVBoxLayout,
-    QWidget,
 )
 
 from idkey.app.parts.captions import KeyButton, caption
@@ -20,10 +19,11 @@ from idkey.app.workshop.audit_delegate import AuditDelegate
 from idkey.app.workshop.audit_rows import AuditRow, Sort, Weight, audit_rows, counted, sort_title
 from idkey.app.workshop.audit_words import audit_counts
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.state import WorkshopState
 
 
-class AuditPage(QWidget):
+class AuditPage(LivePage):
     """Lists what was found; a click or Enter goes to the place.
 
     Args:
@@ -32,8 +32,8 @@ class AuditPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._all: tuple[AuditRow, ...] = ()
         self.counts = caption(rank="soft")
         self.sort = Choice(self.tr("Which to show"), desk.theme)
@@ -61,17 +61,14 @@ class AuditPage(QWidget):
         self.list.selectionModel().currentChanged.connect(self._on_current_changed)
         self.list.activated.connect(self._on_go)
         self.go.clicked.connect(self._on_go)
-        state.changed.connect(self.show_editing)
-        if state.editing is not None:
-            self.show_editing(state.editing)
+        self.follow()
 
     def focus_first(self) -> None:
         """Put the focus on what was found."""
         target = self.list if self.rows.rows else self.words
         target.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show what is known now; while the key is being checked, what was found before."""
         if editing.checking and self._all:
             self.counts.setText(audit_counts(editing))
@@ -175,7 +172,7 @@ class AuditPage(QWidget):
     def _on_go(self) -> None:
         row = self.list.currentIndex().data(ROW_ROLE)
         if row is not None:
-            self._state.show_place(row.about)
+            self.state.show_place(row.about)
 
 
 def _plain_label(rank: str = "") -> QLabel:

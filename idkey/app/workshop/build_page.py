@@ -18,6 +18,7 @@ from idkey.app.workshop.build_table import BuildTable
 from idkey.app.workshop.building import BuildResult, built, with_built
 from idkey.app.workshop.couplet_preview import READING, preview_html
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.state import WorkshopState
 from idkey.report.printed_key import Layout
 
@@ -28,7 +29,7 @@ LEAST_PREVIEW = 260
 """Least height of the built couplets, in pixels at 100 %."""
 
 
-class BuildPage(QWidget):
+class BuildPage(LivePage):
     """Builds couplets, compares them, and takes them over.
 
     Args:
@@ -37,8 +38,8 @@ class BuildPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._latest = Latest(state.errands, self)
         self.result: BuildResult | None = None
         self.options = BuildOptions(desk.theme)
@@ -61,9 +62,7 @@ class BuildPage(QWidget):
         self.preview.anchorClicked.connect(self._on_link)
         self._latest.answered.connect(self._on_built)
         self._latest.failed.connect(self._on_failed)
-        state.changed.connect(self.show_editing)
-        if state.editing is not None:
-            self.show_editing(state.editing)
+        self.follow()
 
     @property
     def busy(self) -> bool:
@@ -78,8 +77,7 @@ class BuildPage(QWidget):
         """Put the focus on the button that builds."""
         self.options.build.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
+    def draw(self, editing: Editing) -> None:
         """Follow the key: what may be kept, whether it can be built, whether the result fits."""
         key = editing.key
         if self.result is not None and self.result.key.id != key.id:
@@ -154,10 +152,10 @@ class BuildPage(QWidget):
 
     @Slot()
     def _on_build_clicked(self) -> None:
-        editing = self._state.editing
+        editing = self.state.editing
         if editing is None:
             return
-        key, wish, store = editing.key, self.options.wish, self._state.store
+        key, wish, store = editing.key, self.options.wish, self.state.store
 
         def work(tick: Tick) -> BuildResult:  # on a pool thread
             return built(key, wish, store, tick)
@@ -191,8 +189,8 @@ class BuildPage(QWidget):
         self.options.show_running(running=False)
         self.options.said.setText(said)
         self.options.build.setFocus(Qt.FocusReason.OtherFocusReason)
-        if self._state.editing is not None:
-            self._show_result(self._state.editing)
+        if self.state.editing is not None:
+            self._show_result(self.state.editing)
 
     @Slot(QUrl)
     def _on_link(self, url: QUrl) -> None:
@@ -200,7 +198,7 @@ class BuildPage(QWidget):
 
     @Slot()
     def _on_take_clicked(self) -> None:
-        editing = self._state.editing
+        editing = self.state.editing
         if editing is not None and self.result is not None:
             words = self.tr("{n} built couplets").format(n=len(self.result.couplets))
-            self._state.change(with_built(editing.key, self.result), words)
+            self.state.change(with_built(editing.key, self.result), words)

@@ -5,7 +5,7 @@ from html import escape
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt, Slot
-from PySide6.QtGui import QGuiApplication, QShowEvent
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QPushButton,
     QTextBrowser,
     QVBoxLayout,
-    QWidget,
 )
 
 from idkey.app.parts.captions import button, caption
@@ -30,6 +29,7 @@ from idkey.app.parts.segments import Segments
 from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.printing import Form, write_text
 from idkey.app.workshop.state import WorkshopState
 from idkey.engine.compile import compile_key
@@ -46,7 +46,7 @@ class TaxonRow:
     name: str
 
 
-class DiagnosisPage(QWidget):
+class DiagnosisPage(LivePage):
     """A list of taxa, and what is to be said of the current one.
 
     Args:
@@ -55,8 +55,8 @@ class DiagnosisPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._key: Key | None = None
         self._matrix: Matrix | None = None
         self._looking = Latest(state.errands, self)
@@ -90,6 +90,7 @@ class DiagnosisPage(QWidget):
         self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self._lay_out()
         self._connect()
+        self.follow()
 
     def _made_list(self) -> QListView:
         made = QListView()
@@ -110,16 +111,9 @@ class DiagnosisPage(QWidget):
         """Put the focus on the taxa."""
         self.list.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def showEvent(self, event: QShowEvent) -> None:
-        """Show the key as it is now."""
-        super().showEvent(event)
-        if self._state.editing is not None:
-            self.show_editing(self._state.editing)
-
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
-        """Follow the key; only while the page is on the screen, and once it has no errors."""
-        if not self.isVisible() or editing.checking or editing.key is self._key:
+    def draw(self, editing: Editing) -> None:
+        """Follow the key, once it has no errors."""
+        if editing.checking or editing.key is self._key:
             return
         if not editing.sound:
             self.said.setText(self.tr("Shown as of the last key without errors."))
@@ -221,7 +215,6 @@ class DiagnosisPage(QWidget):
         self._writing.answered.connect(self._on_written)
         for work in (self._looking, self._writing):
             work.failed.connect(self._on_failed)
-        self._state.changed.connect(self.show_editing)
 
     @Slot()
     def _on_words_changed(self) -> None:

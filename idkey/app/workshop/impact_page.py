@@ -3,7 +3,6 @@
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
@@ -13,6 +12,7 @@ from idkey.app.parts.messages import message_for
 from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.impact_html import cases_html, changes_html, effects_html
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.key import Key
@@ -29,7 +29,7 @@ class Reruns:
     looked: int
 
 
-class ImpactPage(QWidget):
+class ImpactPage(LivePage):
     """Shows what the unsaved changes do; looks only while it is on the screen.
 
     Args:
@@ -38,8 +38,8 @@ class ImpactPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._key: Key | None = None
         self._cases = Latest(state.errands, self)
         self._effects = Latest(state.errands, self)
@@ -62,7 +62,7 @@ class ImpactPage(QWidget):
         self._effects.failed.connect(self._on_failed)
         self._cases.answered.connect(self._on_cases)
         self._cases.failed.connect(self._on_failed)
-        state.changed.connect(self.show_editing)
+        self.follow()
 
     @property
     def busy(self) -> bool:
@@ -79,16 +79,9 @@ class ImpactPage(QWidget):
         if self._panes.isVisible():
             self.changes.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def showEvent(self, event: QShowEvent) -> None:
-        """Look at once when one comes here."""
-        super().showEvent(event)
-        if self._state.editing is not None:
-            self.show_editing(self._state.editing)
-
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
+    def draw(self, editing: Editing) -> None:
         """Look at the changes again, when the key is another and its mistakes are known."""
-        if not self.isVisible() or editing.checking or editing.key is self._key:
+        if editing.checking or editing.key is self._key:
             return
         self._key = editing.key
         self.found = None
@@ -103,7 +96,7 @@ class ImpactPage(QWidget):
             self._ask(editing.saved, editing.key)
 
     def _ask(self, old: Key, new: Key) -> None:
-        store, language = self._state.store, self._desk.language
+        store, language = self.state.store, self._desk.language
 
         def effects(tick: Tick) -> Impact:  # on a pool thread
             return impact(old, new, language, tick=tick)
@@ -128,7 +121,7 @@ class ImpactPage(QWidget):
 
     @Slot(object)
     def _on_effects(self, found: Impact) -> None:
-        editing = self._state.editing
+        editing = self.state.editing
         if editing is None:
             return
         self.found = found
@@ -168,10 +161,10 @@ class ImpactPage(QWidget):
 
     @Slot()
     def _on_version_clicked(self) -> None:
-        editing = self._state.editing
+        editing = self.state.editing
         if editing is not None and self.found is not None:
             words = self.tr("Version {n}").format(n=self.found.version)
-            self._state.change(replace(editing.key, version=self.found.version), words)
+            self.state.change(replace(editing.key, version=self.found.version), words)
 
     def _lay_out(self) -> None:
         head = QHBoxLayout()

@@ -13,6 +13,7 @@ from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.tips import plain_button
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.rate_bar import RateBar
 from idkey.app.workshop.state import WorkshopState
 from idkey.drill.observed import ENOUGH, WARM_UP, ObservedError, observed_error, with_observed
@@ -26,7 +27,7 @@ SHOWN = 2
 Found = tuple[ObservedError, ...]
 
 
-class ObservedPage(QWidget):
+class ObservedPage(LivePage):
     """Shows observed error rates per character; the author ticks which the key takes over.
 
     Args:
@@ -35,8 +36,8 @@ class ObservedPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._key: Key | None = None
         self._latest = Latest(state.errands, self)
         self.found: Found = ()
@@ -67,16 +68,13 @@ class ObservedPage(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:
         """Read the log at once when one comes here."""
+        self._key = self._drawn = None  # people may have drilled meanwhile
         super().showEvent(event)
-        self._key = None
-        if self._state.editing is not None:
-            self.show_editing(self._state.editing)
 
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
-        """Follow the characters of the key; only while the page is on the screen."""
-        before, key, store = self._key, editing.key, self._state.store
-        if not self.isVisible() or (before and before.characters == key.characters):
+    def draw(self, editing: Editing) -> None:
+        """Follow the characters of the key."""
+        before, key, store = self._key, editing.key, self.state.store
+        if before and before.characters == key.characters:
             return
         self._key = key
         if store is None:
@@ -209,7 +207,7 @@ class ObservedPage(QWidget):
 
     @Slot()
     def _on_accept_clicked(self) -> None:
-        editing = self._state.editing
+        editing = self.state.editing
         accepted = [one for one in self.found if self.ticks[one.character].isChecked()]
         if editing is not None and accepted:
             one, many = (
@@ -217,7 +215,7 @@ class ObservedPage(QWidget):
                 self.tr("Error rates of {n} characters"),
             )
             words = one if len(accepted) == 1 else many.format(n=len(accepted))
-            self._state.change(with_observed(editing.key, accepted), words)
+            self.state.change(with_observed(editing.key, accepted), words)
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QRectF, QSize, Qt, QUrl, Slot
-from PySide6.QtGui import QPainter, QPixmap, QShowEvent, QTextDocument
+from PySide6.QtGui import QPainter, QPixmap, QTextDocument
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QPushButton,
     QTextBrowser,
     QVBoxLayout,
-    QWidget,
 )
 
 from idkey import places
@@ -26,6 +25,7 @@ from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.couplet_preview import READING, preview_html
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.printing import Form, printed
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.key import Key
@@ -36,7 +36,7 @@ FIGURE = (88, 66)
 """Width and height of a drawing in the preview, in pixels at 100 %."""
 
 
-class PrintPage(QWidget):
+class PrintPage(LivePage):
     """Shows the printed key and writes it to a file.
 
     Args:
@@ -45,8 +45,8 @@ class PrintPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._key: Key | None = None
         self._latest = Latest(state.errands, self)
         self.layout_choice = Segments(self.tr("Layout"), Layout, self._layout_title)
@@ -67,7 +67,7 @@ class PrintPage(QWidget):
         self.preview.anchorClicked.connect(self._on_link)
         self._latest.answered.connect(self._on_written)
         self._latest.failed.connect(self._on_failed)
-        state.changed.connect(self.show_editing)
+        self.follow()
 
     @property
     def busy(self) -> bool:
@@ -78,16 +78,9 @@ class PrintPage(QWidget):
         """Put the focus on the printed key."""
         self.preview.setFocus(Qt.FocusReason.OtherFocusReason)
 
-    def showEvent(self, event: QShowEvent) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show the key as it is now."""
-        super().showEvent(event)
-        if self._state.editing is not None:
-            self.show_editing(self._state.editing)
-
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
-        """Show the key as it is now; only while the page is on the screen."""
-        if self.isVisible() and editing.key is not self._key:
+        if editing.key is not self._key:
             self._key = editing.key
             self._show()
 
@@ -107,7 +100,7 @@ class PrintPage(QWidget):
     @property
     def _drawings(self) -> Drawings | None:
         """Where the drawings are: beside the key, then those of the program; None for none."""
-        editing = self._state.editing
+        editing = self.state.editing
         if editing is None or not self.figures.isChecked():
             return None
         return Drawings(places.images_folder(), (editing.folder.parent,))
