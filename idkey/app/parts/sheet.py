@@ -2,10 +2,11 @@
 
 from PySide6.QtCore import Qt, QUrl, Signal, Slot
 from PySide6.QtGui import QPixmap
-from PySide6.QtWidgets import QBoxLayout, QFrame, QLabel, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QTextBrowser, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import KeyButton, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import beside
 from idkey.app.parts.theme import Theme
 
 _STYLE = """
@@ -27,10 +28,6 @@ def page_style(theme: Theme) -> str:
     """The style sheet of a page of text."""
     colours = {name: getattr(theme.colours, name) for name in theme.colours.__slots__}
     return _STYLE.format(**colours, h2=theme.px(15), gap=theme.px(14))
-
-
-LARGE = 175
-"""From this text size on the buttons of a sheet stand below its title, in per cent."""
 
 
 class Sheet(QFrame):
@@ -63,9 +60,7 @@ class Sheet(QFrame):
         self.text.setFrameShape(QFrame.Shape.NoFrame)
         self.text.setAccessibleName(self.tr("Text"))
         self.text.document().setDefaultStyleSheet(page_style(desk.theme))
-        way = QBoxLayout.Direction
-        large = desk.theme.scale >= LARGE
-        self.heading = QBoxLayout(way.TopToBottom if large else way.LeftToRight)
+        self.heading = beside(desk.theme)
         self.heading.setSpacing(12)
         self.heading.addWidget(self.title, 1)
         self.heading.addWidget(self._back, 0, Qt.AlignmentFlag.AlignTop)
