@@ -98,7 +98,7 @@ class Rooms(QStackedWidget):
         bench.middle.start.drill_asked.connect(self.enter_drill)
         bench.middle.question.measure_asked.connect(self.measure)
         bench.middle.question.entry.offer_measuring(True)
-        shelf = PictureShelf(data / "pictures")
+        shelf = PictureShelf(data / places.PICTURES)
         self.pictures = FindingPictures(bench, state, shelf=shelf, desk=desk)
 
     def slots(self) -> dict[str, Callable[[], object]]:
@@ -138,10 +138,14 @@ class Rooms(QStackedWidget):
     @property
     def place(self) -> str:
         """The place in front, as the command that leads there."""
+        views = {
+            "records": self.records,
+            "drill": self.drill,
+            "workshop": self.workshop,
+            "library": self.library.view,
+        }
         here = self.currentWidget()
-        places_ = {"records": self.records, "drill": self.drill, "workshop": self.workshop}
-        found = next((name for name, view in places_.items() if view and view is here), "")
-        return found or ("bench" if here is self.bench else "library")
+        return next((name for name, view in views.items() if view is here), "bench")
 
     @property
     def _in_front(self) -> BenchState | WorkshopState:
@@ -231,7 +235,7 @@ class Rooms(QStackedWidget):
             return
         case = session.case
         ids = tuple(dict.fromkeys(p for f in case.findings for p in f.pictures))
-        shelf = PictureShelf(self._data / "pictures")
+        shelf = PictureShelf(self._data / places.PICTURES)
         tool = open_for(
             self,
             session.key,

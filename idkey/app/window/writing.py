@@ -6,6 +6,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt, Slot
 from PySide6.QtWidgets import QWidget
 
+from idkey import places
 from idkey.app.bench.rationale_dialog import RationaleDialog
 from idkey.app.bench.state import BenchState
 from idkey.app.parts.desk import Desk
@@ -64,7 +65,7 @@ class Writing(QObject):
     def _on_dialog_signed(self, initials: str, order: Order) -> None:
         self._state.sign(initials)
         store = self._state.keeper.store
-        order = replace(order, pictures=self._folder.parent / "pictures")
+        order = replace(order, pictures=self._folder.parent / places.PICTURES)
 
         def work(tick: Tick) -> object:  # on a pool thread
             tick(0, 1)
