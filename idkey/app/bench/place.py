@@ -67,7 +67,8 @@ def kept_place(kept: Mapping[str, Any]) -> Place:
 
 def keys_left(kept: Mapping[str, Any], store: Store) -> frozenset[str]:  # on a pool thread
     """Ids of the keys that going back to a place needs; cases that cannot be had need none."""
-    place, found = kept_place(kept), {str(kept.get("key", ""))}
+    place = kept_place(kept)
+    found = {place.key}
     for left in place.tray:
         with suppress(IdKeyError):
             found.add(store.case(left.case).case.key)
