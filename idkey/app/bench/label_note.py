@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Session
@@ -115,11 +115,12 @@ class LabelNote(QFrame):
         self._more.setText(self.tr("More"))
         self._more.show()
         if label.safety:
-            self._buttons.add(_plain(label.safety))
+            self._buttons.add(caption(label.safety, tone="hazard"))
         self._buttons.setVisible(bool(label.safety) or not brief)
-        if label.deciding and not brief:
+        deciding = () if brief else label.deciding
+        if deciding:
             self._buttons.add(caption(self.tr("This decides it:"), wraps=False))
-        for character in () if brief else label.deciding:
+        for character in deciding:
             known = key.character.get(character)
             if known is not None:
                 self._add(known.name, character).clicked.connect(self._on_character_clicked)
@@ -167,10 +168,3 @@ class LabelNote(QFrame):
     @Slot()
     def _on_close_clicked(self) -> None:
         self.put_away.emit()
-
-
-def _plain(text: str) -> QLabel:
-    """What concerns safety, as the key says it."""
-    label = caption(text, tone="hazard")
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    return label

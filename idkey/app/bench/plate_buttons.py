@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal, Slot
+from PySide6.QtCore import QRect, QSize, Qt, Signal, Slot
 from PySide6.QtGui import (
     QEnterEvent,
     QFocusEvent,
@@ -107,12 +107,6 @@ class EntryButton(QAbstractButton):
             draw_tick(painter, box.toRectF(), colour("accent"), colour("raised"))
         painter.end()
 
-    def event(self, event: QEvent) -> bool:
-        """Draw the change when the mouse comes or goes."""
-        if event.type() in (QEvent.Type.HoverEnter, QEvent.Type.HoverLeave):
-            self.update()
-        return super().event(event)
-
     def _name_box(self) -> QRect:
         px = self._theme.px
         wide = max(self.width() - px(20) - (px(24) if self.entry.answered else 0), px(80))
@@ -153,10 +147,7 @@ class EntryList(QWidget):
         made = []
         for group in groups:
             self._column.addSpacing(2)
-            head = caption(rank="overline", wraps=False)
-            head.setTextFormat(Qt.TextFormat.PlainText)  # a key may call its parts anything
-            head.setText(group.title)
-            self._column.addWidget(head)
+            self._column.addWidget(caption(group.title, "overline", wraps=False))
             for entry in group.entries:
                 button = EntryButton(entry, group.part, self._desk)
                 button.looked_at.connect(self.looked_at)
