@@ -106,7 +106,7 @@ class NumberEntry(QWidget):
     def show_bands(self, shown: tuple[Band, ...], unit: str) -> None:
         """Show where other candidates lie."""
         self.strip.show_bands(shown, unit)
-        self._every.setVisible(bool(self.strip.hidden) or (self.strip.whole and len(shown) > ROWS))
+        self._every.setVisible(len(shown) > ROWS)
         all_words = self.tr("Show all %n candidates", "", len(shown))
         self._every.setText(self.tr("Show fewer") if self.strip.whole else all_words)
 
@@ -141,7 +141,7 @@ class NumberEntry(QWidget):
 
     @Slot()
     def _on_every_clicked(self) -> None:
-        self.strip.show_whole(not self.strip.whole)
+        self.strip.whole = not self.strip.whole
         self.show_bands(self.strip.every, self.strip.unit)
 
     @Slot()

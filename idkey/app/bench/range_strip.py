@@ -64,7 +64,7 @@ class RangeStrip(QWidget):
     Attributes:
         every: All candidates there are.
         unit: Unit of the axis.
-        whole: Whether all of them are shown.
+        whole: Whether all of them are shown, from the next showing on.
     """
 
     def __init__(self, theme: Theme) -> None:
@@ -87,20 +87,10 @@ class RangeStrip(QWidget):
         self.update()
 
     @property
-    def hidden(self) -> int:
-        """How many candidates are left out."""
-        return len(self.every) - len(self._bands)
-
-    @property
     def reach(self) -> tuple[float, float] | None:
         """The lowest and the highest bound known of any candidate; None without one."""
         ends = [x for band in self.every for x in (band.low, band.high) if x is not None]
         return (min(ends), max(ends)) if ends else None
-
-    def show_whole(self, whole: bool) -> None:
-        """Show all candidates, or the first ones."""
-        self.whole = whole
-        self.show_bands(self.every, self.unit)
 
     def show_value(self, value: float | None) -> None:
         """Show where the animal is; None for nowhere yet."""
