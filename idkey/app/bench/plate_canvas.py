@@ -15,7 +15,7 @@ from PySide6.QtGui import (
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from idkey.app.bench.plate_groups import part_name
+from idkey.app.bench.plate_groups import shown_name
 from idkey.app.parts.colours import LIGHT
 from idkey.app.parts.desk import Desk
 from idkey.figures.plates import Plate, PlatePart
@@ -75,8 +75,7 @@ class PlateCanvas(QWidget):
         assert self.plate is not None
         shown = self.plate.part(part)
         assert shown is not None
-        ring = shown.areas[-1]
-        return self._paper_to_widget(sum(ring) / len(ring))
+        return self._paper_to_widget(_name_place(shown))
 
     def sizeHint(self) -> QSize:
         """Room to read the names."""
@@ -160,7 +159,8 @@ class PlateCanvas(QWidget):
         """Point at the next part from top to bottom, as the names stand."""
         if self.plate is None or not self.plate.parts:
             return
-        order = [part.id for part in sorted(self.plate.parts, key=_height)]
+        down = sorted(self.plate.parts, key=lambda part: _name_place(part).imag)
+        order = [part.id for part in down]
         here = order.index(self.marked) + by if self.marked in order else 0
         self.pointed.emit(order[here % len(order)])
 
@@ -191,10 +191,10 @@ class PlateCanvas(QWidget):
     def _say(self) -> None:
         """Say for readers that speak what is shown and marked."""
         language = self._desk.language
-        name = self.plate.names.get(language.code, self.plate.names["en"]) if self.plate else ""
+        name = shown_name(self.plate, language) if self.plate else ""
         self.setAccessibleName(self.tr("Drawn animal: {view}").format(view=name))
         part = self.plate.part(self.marked) if self.plate else None
-        self.setAccessibleDescription(part_name(part, language) if part else "")
+        self.setAccessibleDescription(shown_name(part, language) if part else "")
 
 
 def _path(part: PlatePart) -> QPainterPath:
@@ -209,7 +209,7 @@ def _path(part: PlatePart) -> QPainterPath:
     return whole
 
 
-def _height(part: PlatePart) -> float:
-    """Height at which the name of a part stands."""
+def _name_place(part: PlatePart) -> complex:
+    """The middle of the name of a part, on the paper."""
     ring = part.areas[-1]
-    return sum(p.imag for p in ring) / len(ring)
+    return sum(ring) / len(ring)

@@ -53,12 +53,12 @@ class PartGroup:
 def part_title(plates: Sequence[Plate], part: str, language: Language) -> str:
     """What a part is called in a language; its id where no plate names it."""
     found = next((shown for plate in plates if (shown := plate.part(part))), None)
-    return part if found is None else part_name(found, language)
+    return part if found is None else shown_name(found, language)
 
 
-def part_name(part: PlatePart, language: Language) -> str:
-    """The name of a part in a language, else in English."""
-    return part.names.get(language.code, part.names["en"])
+def shown_name(shown: Plate | PlatePart, language: Language) -> str:
+    """The name of a plate or of a part in a language, else in English."""
+    return shown.names.get(language.code, shown.names["en"])
 
 
 def part_groups(

@@ -10,10 +10,12 @@ from idkey.app.bench.plate_groups import (
     named_part,
     part_groups,
     part_title,
+    shown_name,
 )
 from idkey.app.bench.session import Session
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.segments import Segments
 from idkey.app.parts.words import upper_first
@@ -50,8 +52,8 @@ class PlateView(QDialog):
         self._groups = part_groups(session, self._plates, desk.language)
         self.part = ""
         self.setWindowTitle(self.tr("Parts of the animal"))
-        px, frame = desk.theme.px, parent.window().size()
-        self.resize(min(px(SIZE[0]), frame.width() - 32), min(px(SIZE[1]), frame.height() - 32))
+        px = desk.theme.px
+        fit(self, (px(SIZE[0]), px(SIZE[1])), parent)
         self.views = Segments(self.tr("View"), self._plates, self._plate_name)
         self.canvas = PlateCanvas(desk)
         self.name = caption(rank="strong")
@@ -127,7 +129,7 @@ class PlateView(QDialog):
         self._close.clicked.connect(self.reject)
 
     def _plate_name(self, plate: Plate) -> str:
-        return plate.names.get(self._desk.language.code, plate.names["en"])
+        return shown_name(plate, self._desk.language)
 
     @Slot(str)
     def _show_part(self, part: str) -> None:
