@@ -186,8 +186,6 @@ class Tour:
             view.take_in(file)
             self.settle(quiet)
             yield self._stop(f"library: {name}")
-        ask = next(iter(view.head.__dict__.values()))
-        assert ask is not None
 
     def dialogs(self) -> Iterator[Stop]:
         """What stands over any place."""

@@ -66,17 +66,13 @@ Opened = Callable[[Key], AbstractContextManager[tuple[BenchState, Window]]]
 
 
 @pytest.fixture
-def opened(store: Store, desk: Desk, qtbot, tmp_path: Path) -> Iterator[Opened]:
-    # A window that nobody holds would be taken apart by the collector while Qt still asks it.
-    held: list[Window] = []
-
+def opened(store: Store, desk: Desk, qtbot, tmp_path: Path) -> Opened:
     @contextmanager
     def over(key: Key) -> Iterator[tuple[BenchState, Window]]:
         keeper = Keeper(store)
         state = BenchState(OneKey(key), keeper)
         window = Window(state, desk, rationales=tmp_path)
         qtbot.addWidget(window)
-        held.append(window)
         window.resize(1280, 800)
         with qtbot.waitExposed(window):
             window.show()
@@ -86,8 +82,7 @@ def opened(store: Store, desk: Desk, qtbot, tmp_path: Path) -> Iterator[Opened]:
         state.close()
         keeper.close()
 
-    yield over
-    held.clear()
+    return over
 
 
 def answers(key: Key) -> Iterator[Finding]:

@@ -1,13 +1,20 @@
 """The whole program: real records, real keys, the real window, driven from outside."""
 
+import json
+import os
+import signal
+import subprocess
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
+from idkey import places
 from idkey.app.window.main import Start
 from idkey.app.window.program import Program
 
@@ -78,6 +85,22 @@ class Keeper:
         widget = QApplication.focusWidget()
         assert widget is not None, "nothing has the focus"
         return widget
+
+
+def killed(script: str) -> dict[str, Any]:
+    """What a program in another process told, in one line, before it was killed at its work."""
+    root = str(places.PACKAGE.parent)
+    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": root}
+    child = subprocess.Popen(
+        [sys.executable, "-c", script], env=environment, stdout=subprocess.PIPE, text=True
+    )
+    assert child.stdout is not None
+    told: dict[str, Any] = json.loads(child.stdout.readline())
+    child.send_signal(signal.SIGKILL)
+    child.wait()
+    child.stdout.close()
+    assert child.returncode == -signal.SIGKILL
+    return told
 
 
 @pytest.fixture

@@ -1,17 +1,10 @@
 """Power cut: kill -9 while something is half done, and go on where it was."""
 
-import json
-import os
-import signal
-import subprocess
-import sys
 from collections.abc import Callable
-from pathlib import Path
 
 import pytest
 
-from idkey import places
-from tests.stories.conftest import CTRL, KEY, Keeper
+from tests.stories.conftest import CTRL, KEY, Keeper, killed
 
 CHILD = """
 import json, sys
@@ -54,19 +47,10 @@ app.exec()
 def test_a_killed_program_resumes_with_its_cases_and_what_was_half_typed(
     opens: Callable[[], Keeper],
 ):
-    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": str(_root())}
-    child = subprocess.Popen(
-        [sys.executable, "-c", CHILD], env=environment, stdout=subprocess.PIPE, text=True
-    )
-    assert child.stdout is not None
-    told = json.loads(child.stdout.readline())
-    child.send_signal(signal.SIGKILL)
-    child.wait()
-    child.stdout.close()
+    told = killed(CHILD)
 
     keeper = opens()
 
-    assert child.returncode == -signal.SIGKILL
     assert keeper.program.keeper.store.verify() == ()
     assert keeper.session.open == (told["first"], told["second"])
     assert keeper.session.case.id == told["second"]
@@ -77,7 +61,3 @@ def test_a_killed_program_resumes_with_its_cases_and_what_was_half_typed(
     assert told["findings"]
     assert keeper.session.asked == "total_length"
     assert keeper.bench.middle.question.entry.number.text() == "112"
-
-
-def _root() -> Path:
-    return places.PACKAGE.parent

@@ -1,8 +1,7 @@
-"""A picture of every screen, light and dark, for people to look at; the manual shows them too."""
+"""A picture of every screen, light and dark, for people to look at."""
 
 from collections.abc import Callable, Iterator
 from itertools import pairwise
-from pathlib import Path
 
 import pytest
 from PySide6.QtGui import QImage
@@ -17,14 +16,7 @@ from tests.stories.conftest import CTRL, KEY, Keeper
 
 pytestmark = pytest.mark.slow
 
-MANUAL = Path(__file__).parents[2] / "docs" / "pictures"
-"""The pictures of the manual; ``IDKEY_PICTURES=write`` lets the test run renew them."""
-
 DIALOGS = {"rationale", "plates"}
-
-ALIKE = 3.0
-"""Mean difference in brightness, of 255, up to which a picture of the manual still holds: a date
-may differ, a moved pane may not."""
 
 
 def screens(keeper: Keeper) -> Iterator[tuple[str, QImage]]:

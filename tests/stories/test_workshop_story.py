@@ -1,16 +1,10 @@
 """Power cut in the workshop: kill -9 in the middle of editing, and go on where it was."""
 
-import json
-import os
-import signal
-import subprocess
-import sys
 from collections.abc import Callable
 
 import pytest
 
-from idkey import places
-from tests.stories.conftest import CTRL, KEY, Keeper
+from tests.stories.conftest import CTRL, KEY, Keeper, killed
 
 CHILD = """
 import json, sys
@@ -51,22 +45,12 @@ app.exec()
 
 @pytest.mark.slow
 def test_a_killed_workshop_resumes_with_its_unsaved_work(opens: Callable[[], Keeper]):
-    root = str(places.PACKAGE.parent)
-    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "PYTHONPATH": root}
-    child = subprocess.Popen(
-        [sys.executable, "-c", CHILD], env=environment, stdout=subprocess.PIPE, text=True
-    )
-    assert child.stdout is not None
-    told = json.loads(child.stdout.readline())
-    child.send_signal(signal.SIGKILL)
-    child.wait()
-    child.stdout.close()
+    told = killed(CHILD)
 
     keeper = opens()
     keeper.presses(KEY.Key_4, CTRL)
     workshop = keeper.program.workshop
 
-    assert child.returncode == -signal.SIGKILL
     assert workshop.editing.folder.name == "my-leaves"
     assert tuple(told["cell"]) not in workshop.editing.key.cells
     assert tuple(told["cell"]) in workshop.editing.saved.cells
