@@ -8,12 +8,11 @@ from idkey.figures.portrait import (
     PLANS,
     UNKNOWN_SHARE,
     View,
-    binding_of,
     extent,
     full_length,
+    knobs_found,
+    knobs_of_taxon,
 )
-from idkey.figures.traits import traits_of_case, traits_of_taxon
-from idkey.figures.turning import turned_knobs
 from idkey.model.case import Case
 from idkey.model.key import Key
 
@@ -48,11 +47,7 @@ def lineup(key: Key, taxa: Sequence[str], *, width: float, height: float) -> Lin
     plan = PLANS.get(key.body_plan)
     if plan is None:
         return Lineup(view=view)
-    binding = binding_of(key.body_plan)
-    known = {
-        taxon: turned_knobs(plan, binding, key=key, traits=traits_of_taxon(key, taxon))
-        for taxon in taxa
-    }
+    known = {taxon: knobs_of_taxon(key, taxon) for taxon in taxa}
     reaches = {taxon: _reach(plan, values, view) for taxon, values in known.items()}
     mm = {
         taxon: reaches[taxon] * values.number("length", 0.0)
@@ -76,9 +71,7 @@ def found_share(key: Key, case: Case, view: View) -> float:
     plan = PLANS.get(key.body_plan)
     if plan is None or view.scale_mm is None:
         return 1.0
-    traits, specimen = traits_of_case(key, case), (case.specimen.sex, case.specimen.stage)
-    binding = binding_of(key.body_plan)
-    values = turned_knobs(plan, binding, key=key, traits=traits, specimen=specimen)
+    values = knobs_found(key, case)
     if not values.knows("length"):
         return 1.0
     length = full_length(plan, view) * values.number("length", 0.0) / view.scale_mm

@@ -92,7 +92,9 @@ def portrait(
         title = key.taxon[subject].name
     else:
         traits, title = traits_of_specimen(subject), "Specimen"
-    return _portrait(key, traits, (sex, stage), title, view)
+    if key.body_plan not in PLANS:
+        return ""
+    return plan_portrait(key.body_plan, _turned(key, traits, (sex, stage)), title, view)
 
 
 def portrait_of_findings(key: Key, case: Case, *, view: View = DEFAULT_VIEW) -> str:
@@ -109,15 +111,16 @@ def portrait_of_findings(key: Key, case: Case, *, view: View = DEFAULT_VIEW) -> 
     Raises:
         BindingProblems: The binding of the body plan has mistakes.
     """
-    specimen = (case.specimen.sex, case.specimen.stage)
-    return _portrait(key, traits_of_case(key, case), specimen, "The animal as found", view)
+    if key.body_plan not in PLANS:
+        return ""
+    return plan_portrait(key.body_plan, knobs_found(key, case), "The animal as found", view)
 
 
 def findings_drawn(key: Key, case: Case) -> tuple[Finding, ...]:
     """The findings that change the portrait, in the order they were made."""
     if key.body_plan not in PLANS:
         return ()
-    sources = binding_of(key.body_plan).sources.values()
+    sources = _bound(key.body_plan).sources.values()
     bound = {source.character for some in sources for source in some}
     sure = traits_of_case(key, case).keys() & bound
     return tuple(finding for finding in case.findings if finding.character in sure)
@@ -125,12 +128,31 @@ def findings_drawn(key: Key, case: Case) -> tuple[Finding, ...]:
 
 def length_found(key: Key, case: Case) -> bool:
     """Whether the findings say how long the animal is, so that it can be drawn to a scale."""
+    return knobs_found(key, case).knows("length")
+
+
+def knobs_found(key: Key, case: Case) -> Values:
+    """The knobs of the key's body plan that the findings turn; none without such a plan."""
+    return _turned(key, traits_of_case(key, case), (case.specimen.sex, case.specimen.stage))
+
+
+def knobs_of_taxon(key: Key, taxon: str) -> Values:
+    """The knobs of the key's body plan that the scores of a taxon turn; none without such a plan.
+
+    Raises:
+        KeyError: The key has no such taxon.
+    """
+    return _turned(key, traits_of_taxon(key, taxon))
+
+
+def _turned(
+    key: Key, traits: Traits, specimen: tuple[Sex | None, Stage | None] = (None, None)
+) -> Values:
     plan = PLANS.get(key.body_plan)
     if plan is None:
-        return False
-    traits, specimen = traits_of_case(key, case), (case.specimen.sex, case.specimen.stage)
-    knobs = turned_knobs(plan, binding_of(key.body_plan), key=key, traits=traits, specimen=specimen)
-    return knobs.knows("length")
+        return Values()
+    binding = _bound(key.body_plan)
+    return turned_knobs(plan, binding, key=key, traits=traits, specimen=specimen)
 
 
 def lineup_scale_mm(key: Key, taxa: Sequence[str]) -> float | None:
@@ -139,15 +161,7 @@ def lineup_scale_mm(key: Key, taxa: Sequence[str]) -> float | None:
     Returns:
         None when no length is known, or the key has no body plan that is known here.
     """
-    plan = PLANS.get(key.body_plan)
-    if plan is None:
-        return None
-    lengths = [
-        turned_knobs(
-            plan, binding_of(key.body_plan), key=key, traits=traits_of_taxon(key, taxon)
-        ).number("length", 0.0)
-        for taxon in taxa
-    ]
+    lengths = [knobs_of_taxon(key, taxon).number("length", 0.0) for taxon in taxa]
     return max(lengths, default=0.0) or None
 
 
@@ -158,27 +172,8 @@ def full_length(plan: Plan, view: View) -> float:
     return min(across / plan.reach.real, along / plan.reach.imag)
 
 
-def _portrait(
-    key: Key,
-    traits: Traits,
-    specimen: tuple[Sex | None, Stage | None],
-    title: str,
-    view: View,
-) -> str:
-    plan = PLANS.get(key.body_plan)
-    if plan is None:
-        return ""
-    binding = binding_of(key.body_plan)
-    values = turned_knobs(plan, binding, key=key, traits=traits, specimen=specimen)
-    return plan_portrait(key.body_plan, values, title, view)
-
-
-def binding_of(plan: str) -> Binding:
-    """The binding of a body plan, read again when its file has changed.
-
-    Raises:
-        BindingProblems: It has mistakes.
-    """
+def _bound(plan: str) -> Binding:
+    """The binding of a body plan, read again when its file has changed."""
     file = images_folder() / "bodyplans" / f"{plan}.yaml"
     return _read(plan, file, file.stat().st_mtime_ns if file.is_file() else 0)
 
