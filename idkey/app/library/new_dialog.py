@@ -1,9 +1,10 @@
 """Asks what a new key is called."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.theme import Theme
 
 
@@ -30,23 +31,16 @@ class NewDialog(QDialog):
         label.setBuddy(self.title)
         hint = caption(self.tr("The title can be changed later; the folder is named after it."))
         self.go = button(self.tr("Make the key"), "main")
-        self.go.setDefault(True)
         self.go.setEnabled(False)
-        leave = button(self.tr("Cancel"))
-        row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(leave)
-        row.addWidget(self.go)
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.px(20), theme.px(16), theme.px(20), theme.px(16))
         column.setSpacing(theme.px(8))
         for part in (label, self.title, hint):
             column.addWidget(part)
-        column.addLayout(row)
+        column.addLayout(dialog_foot(self, button(self.tr("Cancel")), self.go))
         self.setMinimumWidth(theme.px(440))
         self.title.textChanged.connect(self._on_title_changed)
         self.go.clicked.connect(self._on_go_clicked)
-        leave.clicked.connect(self.reject)
         self.title.setFocus(Qt.FocusReason.OtherFocusReason)
 
     @Slot(str)

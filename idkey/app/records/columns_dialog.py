@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 
 from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
-from PySide6.QtWidgets import QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QGridLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import filled
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.theme import Theme
@@ -70,7 +71,6 @@ class ColumnsDialog(QDialog):
         self.fields = {field: Choice(sale_field_words(field, language), theme) for field in ORDER}
         self.shown = {field: caption(rank="soft") for field in ORDER}
         self.go = button(self.tr("Take in"), "main")
-        self.go.setDefault(True)
         self.go.clicked.connect(self._on_go_clicked)
         for field, choice in self.fields.items():
             none = self.tr("not in the table")
@@ -100,13 +100,6 @@ class ColumnsDialog(QDialog):
         form = QVBoxLayout()
         form.addLayout(grid)
         form.addStretch(1)
-        leave = button(self.tr("Cancel"))
-        leave.setAutoDefault(False)
-        leave.clicked.connect(self.reject)
-        foot = QHBoxLayout()
-        foot.addStretch(1)
-        foot.addWidget(leave)
-        foot.addWidget(self.go)
         said = self.tr(
             "Say once which column holds what; it is remembered for tables with these columns. "
             "The number of the sale is needed. On the right stands the first line."
@@ -117,7 +110,7 @@ class ColumnsDialog(QDialog):
         whole.addWidget(caption(self.tr("Columns of the table"), "lead"))
         whole.addWidget(caption(said, "soft"))
         whole.addWidget(scrolled(filled(form)), 1)
-        whole.addLayout(foot)
+        whole.addLayout(dialog_foot(self, button(self.tr("Cancel")), self.go))
 
     @Slot()
     def _judge(self) -> None:

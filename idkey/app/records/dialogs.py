@@ -1,9 +1,10 @@
 """Small dialogs of the records: attach a sale, erase a buyer, ask for a second opinion."""
 
 from PySide6.QtCore import QDate, Qt, Signal, Slot
-from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.theme import Theme
 from idkey.store.record import Sale
 
@@ -21,16 +22,9 @@ class _Asking(QDialog):
         self.form.setSpacing(6)
         self.form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
         self.go = button(title, "main")
-        self.go.setDefault(True)
         self.go.setEnabled(False)
         self.go.clicked.connect(self._on_go_clicked)
         self.leave = button(self.tr("Cancel"))
-        self.leave.setAutoDefault(False)
-        self.leave.clicked.connect(self.reject)
-        row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(self.leave)
-        row.addWidget(self.go)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 18, 20, 18)
         column.setSpacing(12)
@@ -38,7 +32,7 @@ class _Asking(QDialog):
         column.addWidget(caption(said, "soft"))
         column.addLayout(self.form)
         column.addStretch(1)
-        column.addLayout(row)
+        column.addLayout(dialog_foot(self, self.leave, self.go))
 
     def field(self, name: str, text: str = "") -> QLineEdit:
         """A new field under the ones there are."""

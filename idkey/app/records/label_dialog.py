@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.theme import Theme
 from idkey.app.records.label_choice import LabelChoice
@@ -57,7 +58,6 @@ class LabelDialog(QDialog):
         self.cut.setChecked(choice.cut)
         self.preview = LabelPreview(theme)
         self.write = button(self.tr("Write as PDF …"), "main")
-        self.write.setDefault(True)
         self._used_words = caption(self.used.accessibleName())
         self._lay_out()
         self.stock.currentIndexChanged.connect(self._on_changed)
@@ -103,13 +103,6 @@ class LabelDialog(QDialog):
         row.setSpacing(20)
         row.addLayout(form, 2)
         row.addWidget(self.preview, 5)
-        leave = button(self.tr("Cancel"))
-        leave.setAutoDefault(False)
-        leave.clicked.connect(self.reject)
-        foot = QHBoxLayout()
-        foot.addStretch(1)
-        foot.addWidget(leave)
-        foot.addWidget(self.write)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 16, 20, 16)
         column.setSpacing(12)
@@ -117,7 +110,7 @@ class LabelDialog(QDialog):
         said = self.tr("It says no more than the verdict does. The drawing is close to the print.")
         column.addWidget(caption(said, "soft"))
         column.addLayout(row, 1)
-        column.addLayout(foot)
+        column.addLayout(dialog_foot(self, button(self.tr("Cancel")), self.write))
 
     @Slot()
     def _on_changed(self) -> None:

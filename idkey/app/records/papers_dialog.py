@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.columns import filled
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import bullets, paragraph, toned
 from idkey.app.parts.scrolling import scrolled
@@ -73,7 +74,6 @@ class PapersDialog(QDialog):
         self.missing.document().setDefaultStyleSheet(page_style(theme))
         self.missing.document().setIndentWidth(theme.px(16))
         self.save = button(self.tr("Note them"), "main")
-        self.save.setDefault(True)
         self._lay_out(found)
         self.number.textChanged.connect(self._judge)
         for field in self.fields.values():
@@ -134,20 +134,13 @@ class PapersDialog(QDialog):
         middle.setSpacing(16)
         middle.addWidget(self._form(), 3)
         middle.addLayout(side, 2)
-        leave = button(self.tr("Cancel"))
-        leave.setAutoDefault(False)
-        leave.clicked.connect(self.reject)
-        foot = QHBoxLayout()
-        foot.addStretch(1)
-        foot.addWidget(leave)
-        foot.addWidget(self.save)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(20, 16, 20, 16)
         whole.setSpacing(10)
         whole.addWidget(caption(self.tr("Permit fields"), "lead"))
         whole.addWidget(self._said(found))
         whole.addLayout(middle, 1)
-        whole.addLayout(foot)
+        whole.addLayout(dialog_foot(self, button(self.tr("Cancel")), self.save))
         self.fields["name"].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _said(self, found: Detail) -> QWidget:

@@ -1,9 +1,10 @@
 """Asks for the id of an own copy of a key."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
+from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.shelf import Shelf
@@ -43,22 +44,15 @@ class CopyDialog(QDialog):
         self.wrong.setTextFormat(Qt.TextFormat.PlainText)
         self.wrong.setMinimumHeight(theme.px(40))
         self.go = button(self.tr("Copy and work on it"), "main")
-        self.go.setDefault(True)
-        leave = button(self.tr("Cancel"))
-        row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(leave)
-        row.addWidget(self.go)
         column = QVBoxLayout(self)
         column.setContentsMargins(20, 16, 20, 16)
         column.setSpacing(8)
         for part in (said, label, self.name, self.wrong):
             column.addWidget(part)
-        column.addLayout(row)
+        column.addLayout(dialog_foot(self, button(self.tr("Cancel")), self.go))
         self.setMinimumWidth(theme.px(460))
         self.name.textChanged.connect(self._on_name_changed)
         self.go.clicked.connect(self._on_go_clicked)
-        leave.clicked.connect(self.reject)
         self._on_name_changed(wish)
 
     @Slot(str)
