@@ -121,6 +121,5 @@ def _bell(spans: Spans, number: float) -> float:
 
 
 def _rank(character: Character, teller: Teller) -> tuple[bool, bool, float, float]:
-    effort = character.effort or min(look.effort for look in character.looks)
-    trouble = effort * (1 + 10 * character.error_rate)
+    trouble = character.least_effort * (1 + 10 * character.error_rate)
     return (not teller.surely, character.rule_of_thumb, trouble, -teller.gap)

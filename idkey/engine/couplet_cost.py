@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from idkey.engine.entropy import entropy_bits
 from idkey.engine.gaps import Single
 from idkey.engine.matrix import Matrix
-from idkey.engine.splits import below_cuts, pure_shares
+from idkey.engine.splits import below_cuts, pure_shares, state_shares
 from idkey.engine.tree import Cost, Weights
 from idkey.engine.walk import reachable
 from idkey.model.couplet import Couplet, Lead, Sees
@@ -61,9 +61,8 @@ def named_share(matrix: Matrix, couplets: Sequence[Couplet], share: Weights) -> 
 def couplet_effort(matrix: Matrix, couplet: Couplet) -> float:
     """Trouble of deciding a couplet: that of all its characters together."""
     named = dict.fromkeys(sees.character for lead in couplet.leads for sees in lead.sees)
-    known = [matrix.key.character[name] for name in named if name in matrix.key.character]
-    efforts = [c.effort or min(look.effort for look in c.looks) for c in known]
-    return float(sum(efforts)) or 1.0
+    known = matrix.key.character
+    return float(sum(known[name].least_effort for name in named if name in known)) or 1.0
 
 
 def arrivals(
@@ -119,8 +118,7 @@ def _shows(matrix: Matrix, pure: Single, number: int, sees: Sees) -> NDArray[np.
         least = below[:, 0] if sees.low is not None else 0.0
         most = below[:, -1] if sees.high is not None else whole
         return np.asarray(most - least)
-    part = pure[:, matrix.columns(number)][:, : len(character.states)]
-    part = part / np.maximum(part.sum(axis=1, keepdims=True), 1e-9)
+    part = state_shares(matrix, pure, number)
     places = [n for n, state in enumerate(character.state_ids) if state in sees.states]
     return np.asarray(part[:, places].sum(axis=1), float)
 

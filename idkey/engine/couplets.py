@@ -9,6 +9,9 @@ from idkey.model.key import Key
 
 _Shape = tuple[object, ...]
 
+TOGETHER = "not told apart by the characters of this key"
+"""Remark of an end with more than one taxon."""
+
 
 def couplets_of(
     tree: Tree, ways: Splits, key: Key, *, taken: Collection[str] = ()
@@ -72,7 +75,7 @@ def _lead(sees: Sees, below: Tree, numbers: dict[int, str], key: Key) -> Lead:
     if isinstance(below, Node):
         return Lead(statement=statement, sees=(sees,), to=numbers[id(below)])
     taxa = tuple(key.taxa[row].id for row in below.rows)
-    remark = "not told apart by the characters of this key" if len(taxa) > 1 else ""
+    remark = TOGETHER if len(taxa) > 1 else ""
     return Lead(statement=statement, sees=(sees,), taxa=taxa, remark=remark)
 
 

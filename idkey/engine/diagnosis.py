@@ -55,7 +55,7 @@ def diagnosis(matrix: Matrix, taxon: str, margin: int = 1) -> Diagnosis:
     apart = surely(matrix, matrix.row[taxon])
     enough = apart.sum(axis=1)
     enough[matrix.row[taxon]] = margin
-    effort = [c.effort or min(look.effort for look in c.looks) for c in matrix.key.characters]
+    effort = [character.least_effort for character in matrix.key.characters]
     order = sorted(range(len(effort)), key=lambda n: effort[n])
     masks = [_bits(apart[:, n]) for n in order]
     found = smallest_cover(masks, margin)

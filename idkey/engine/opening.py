@@ -6,14 +6,12 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from idkey.engine.couplet_cost import arrivals
+from idkey.engine.couplets import TOGETHER
 from idkey.engine.matrix import Matrix
-from idkey.engine.tree import Leaf, Rows, Tree, Weights
+from idkey.engine.tree import Rows, Tree, Weights, leaves
 from idkey.engine.walk import reachable
 from idkey.model.couplet import Couplet, Lead
 from idkey.model.key import Key
-
-TOGETHER = "not told apart by the characters of this key"
-"""Remark of an end with more than one taxon."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,12 +85,7 @@ def _led(key: Key, lead: Lead, below: Below | None) -> Lead:
         return lead
     if below.couplets:
         return replace(lead, to=below.couplets[0].id)
-    taxa = tuple(key.taxa[row].id for row in _rows(below.tree))
+    (end,) = leaves(below.tree)
+    taxa = tuple(key.taxa[row].id for row in end.rows)
     remark = lead.remark or (TOGETHER if len(taxa) > 1 else "")
     return replace(lead, to="", taxa=taxa, remark=remark)
-
-
-def _rows(tree: Tree) -> tuple[int, ...]:
-    while not isinstance(tree, Leaf):
-        tree = tree.branches[0][1]
-    return tree.rows

@@ -68,14 +68,12 @@ def splits(matrix: Matrix, *, many_leads: bool = True, dead: bool = False) -> Sp
     for number, character in enumerate(matrix.key.characters):
         if not _printable(matrix, character, dead=dead):
             continue
-        effort = character.effort or min(look.effort for look in character.looks)
-        part = pure[:, matrix.columns(number)]
         if character.kind.numeric:
             ways = _cuts(matrix, number, character)
         else:
-            part = part[:, : len(character.states)]
-            part = part / np.maximum(part.sum(axis=1, keepdims=True), 1e-9)
+            part = state_shares(matrix, pure, number)
             ways = _state_ways(character, part, many_leads=many_leads)
+        effort = character.least_effort
         found += [_Division(s, p.astype(np.float32), effort, number) for s, p in ways]
     if not found:
         raise ValueError("no character can be used in a printed key")
@@ -107,6 +105,12 @@ def pure_shares(matrix: Matrix) -> Single:
     Slips are left out by keeping only what a taxon can show.
     """
     return np.where(matrix.possible.T, matrix.seen[:-1], 0.0).astype(np.float32)
+
+
+def state_shares(matrix: Matrix, pure: Single, number: int) -> Single:
+    """The part of `pure_shares` on one character, shape (taxa, states); its rows sum to one."""
+    part = pure[:, matrix.columns(number)][:, : len(matrix.key.characters[number].states)]
+    return np.asarray(part / np.maximum(part.sum(axis=1, keepdims=True), 1e-9))
 
 
 def _state_ways(

@@ -181,6 +181,11 @@ class Character:
         return self.reliability.error if self.error is None else self.error
 
     @property
+    def least_effort(self) -> float:
+        """Trouble relative to a glance, by the easiest way of looking."""
+        return self.effort or min(look.effort for look in self.looks)
+
+    @property
     def state_ids(self) -> tuple[str, ...]:
         """Ids of the states, in order."""
         return tuple(state.id for state in self.states)
