@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
 from idkey.app.parts.captions import caption
@@ -120,7 +120,6 @@ class CheckPage(EntryPage):
     def _result_frame(self) -> QFrame:
         self.frame = QFrame()
         self.result = caption()
-        self.result.setTextFormat(Qt.TextFormat.PlainText)
         column = QVBoxLayout(self.frame)
         column.setContentsMargins(12, 8, 12, 8)
         column.addWidget(self.result)

@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
@@ -39,7 +39,6 @@ class CoupletBar(QWidget):
         super().__init__()
         self.views: Segments[View] = Segments(self.tr("How they are shown"), View, self._view_words)
         self.facts = caption(rank="soft")
-        self.facts.setTextFormat(Qt.TextFormat.PlainText)
         self.buttons = {
             "start": button(self.tr("Start with a couplet"), "main"),
             "lead": button(self.tr("Add a lead")),

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, Qt, Signal, Slot
+from PySide6.QtCore import QCoreApplication, Signal, Slot
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
@@ -130,7 +130,6 @@ class LeadForm(Form):
         super().__init__(desk.theme)
         self._lead: Lead | None = None
         self.agreement = caption(rank="soft")
-        self.agreement.setTextFormat(Qt.TextFormat.PlainText)
         self.goal = GoalField(self.tr("Where it goes"), fields, desk=desk, below=below)
         self.sees = SeesField(
             self.tr("What that means for the characters"), fields, theme=desk.theme

@@ -167,7 +167,6 @@ class CoupletPage(LivePage):
 
     def _made_side(self) -> QWidget:
         self.title = caption(rank="lead")
-        self.title.setTextFormat(Qt.TextFormat.PlainText)
         frame = QWidget()
         column = QVBoxLayout(frame)
         column.setContentsMargins(6, 0, 0, 0)

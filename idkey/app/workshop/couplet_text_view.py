@@ -130,7 +130,6 @@ class CoupletText(QWidget):
         frame = QFrame()
         frame.setProperty("pane", "doubt")
         self.said = caption()
-        self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.drop = button(self.tr("Put my text away, show the couplets as they are"))
         self.drop.clicked.connect(self._on_drop_clicked)
         column = QVBoxLayout(frame)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
-from idkey.app.parts.tips import tip
+from idkey.app.parts.tips import plain_button, tip
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields
 from idkey.app.workshop.forms_field import Field
@@ -61,10 +61,8 @@ class AskedRow(QFrame):
         self._theme = theme
         self.sees = Sees(character=name)
         self.states: dict[str, QPushButton] = {}
-        self._words: dict[str, str] = {}
         title = character.name if character else f"⚠ {name}"
         head = caption(title, "strong")
-        head.setTextFormat(Qt.TextFormat.PlainText)
         drop = button("✕", "quiet")
         drop.setAccessibleName(self.tr("Ask nothing of {name}").format(name=title))
         drop.setToolTip(tip(drop.accessibleName()))
@@ -91,7 +89,8 @@ class AskedRow(QFrame):
         for state, choice in self.states.items():
             on = state in sees.states
             choice.setChecked(on)
-            choice.setText(f"✓ {self._words[state]}" if on else self._words[state])
+            label = choice.accessibleName()
+            choice.setText(plain_button(f"✓ {label}" if on else label))
         if self.low is not None and self.high is not None:
             self.low.show_value((sees.low,))
             self.high.show_value((sees.high,))
@@ -105,7 +104,7 @@ class AskedRow(QFrame):
     def _choices(self, character: Character, title: str, icons: Icons) -> QWidget:
         row = FlowRow(gap=5)
         for state in character.states:
-            choice = button(state.label.replace("&", "&&"))
+            choice = button(state.label)
             choice.setCheckable(True)
             choice.setObjectName(state.id)
             choice.setAccessibleName(state.label)
@@ -115,7 +114,6 @@ class AskedRow(QFrame):
                 choice.setIconSize(QSize(*map(self._theme.px, ICON)))
             choice.clicked.connect(self._on_choice_clicked)
             self.states[state.id] = choice
-            self._words[state.id] = state.label.replace("&", "&&")
             row.add(choice)
         return row
 

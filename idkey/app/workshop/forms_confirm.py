@@ -20,7 +20,6 @@ class Confirm(QFrame):
         self.setProperty("pane", "doubt")
         self._does: Callable[[], None] | None = None
         self.text = caption()
-        self.text.setTextFormat(Qt.TextFormat.PlainText)
         self.go = button()
         self.keep = button(self.tr("Leave as it is"))
         for one in (self.go, self.keep):

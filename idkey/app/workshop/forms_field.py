@@ -38,7 +38,6 @@ class Field(QWidget):
         self.theme = theme
         self.title = caption(name, "small")
         self.wrong = caption(tone="doubt")
-        self.wrong.setTextFormat(Qt.TextFormat.PlainText)
         self.wrong.hide()
         self._said: tuple[str, ...] = ()
         self._hint = hint

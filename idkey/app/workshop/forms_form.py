@@ -105,7 +105,6 @@ class Form(QWidget):
         self.fields: dict[str, Field] = {}
         self._owner = ""
         self.wrong = caption(tone="doubt")
-        self.wrong.setTextFormat(Qt.TextFormat.PlainText)
         self.wrong.hide()
         self.column = QVBoxLayout(self)
         self.column.setContentsMargins(theme.px(4), 0, theme.px(12), theme.px(16))

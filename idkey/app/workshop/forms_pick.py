@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QComboBox, QCompleter, QPushButton
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
-from idkey.app.parts.tips import tip
+from idkey.app.parts.tips import plain_button, tip
 from idkey.app.workshop.forms_field import Field, Options
 
 LONGEST = 44
@@ -34,7 +34,7 @@ class Chip(QPushButton):
 
     def __init__(self, words: str, value: object, name: str) -> None:
         shown = words if len(words) <= LONGEST else f"{words[: LONGEST - 1]}…"
-        super().__init__(f"{shown.replace('&', '&&')}  ✕")
+        super().__init__(plain_button(f"{shown}  ✕"))
         self.value = value
         self.setAccessibleName(words)
         deeds = self.tr("{name}: press to remove it; Alt and an arrow key move it.")

@@ -1,6 +1,6 @@
 """The page of the key itself: title, scope, authors, cautions, glossary."""
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
@@ -35,7 +35,6 @@ class KeyPage(LivePage):
         self.form = Form(desk.theme)
         self.form.setMaximumWidth(desk.theme.px(WIDEST))
         self.identity = caption(rank="soft")
-        self.identity.setTextFormat(Qt.TextFormat.PlainText)
         self._fill()
         frame = QWidget()
         column = QVBoxLayout(frame)

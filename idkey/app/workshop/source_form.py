@@ -3,7 +3,7 @@
 import re
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import QCoreApplication
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.desk import Desk
@@ -50,7 +50,6 @@ class SourcePage(EntryPage):
         """The work, where it was read, how much of it was seen."""
         fields = Fields(self.state, self.desk)
         self.cited = caption(rank="soft")
-        self.cited.setTextFormat(Qt.TextFormat.PlainText)
         self.sort = fields.line(self.tr("Kind of work"), self.tr("primary, institution, legal …"))
         scope = self.tr("Only a part? Which one")
         seen = fields.flag(

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QFrame, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
@@ -123,7 +123,6 @@ class StateForm(QFrame):
 
     def _figure_row(self) -> QWidget:
         self.figure = caption(rank="small")
-        self.figure.setTextFormat(Qt.TextFormat.PlainText)
         self.pick_one = button(self.tr("Choose a drawing …"))
         self.own_one = button(self.tr("A picture of your own …"))
         self.usual_one = button(self.tr("The usual one"))
