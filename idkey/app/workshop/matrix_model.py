@@ -65,11 +65,12 @@ class MatrixModel(QAbstractTableModel):
 
     def show_mistakes(self, wrong: frozenset[Cell]) -> None:
         """Mark the cells that have a mistake."""
+        if wrong == self._wrong:
+            return
         for cell in wrong ^ self._wrong:
             self._faces.pop(cell, None)
-        if wrong != self._wrong:
-            self._wrong = wrong
-            self._tell()
+        self._wrong = wrong
+        self._tell()
 
     def scores(self, cell: Cell) -> tuple[Score, ...]:
         """What a cell says; empty when nothing is known."""

@@ -9,6 +9,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.workshop.cell_editor import WIDTH, CellEditor
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_live import LivePage
 from idkey.app.workshop.matrix_edit import Cell, Edit, grounded
 from idkey.app.workshop.matrix_grid import Deed, MatrixGrid
 from idkey.app.workshop.matrix_legend import MatrixLegend
@@ -36,7 +37,7 @@ LEAST = 620
 """Least width at which grid and editor stand side by side, in pixels at 100 %."""
 
 
-class MatrixPage(QWidget):
+class MatrixPage(LivePage):
     """The grid, what is looked for in it, and the editor of one cell.
 
     Args:
@@ -45,8 +46,8 @@ class MatrixPage(QWidget):
     """
 
     def __init__(self, state: WorkshopState, desk: Desk) -> None:
-        super().__init__()
-        self._state, self._desk = state, desk
+        super().__init__(state)
+        self._desk = desk
         self._wrong: frozenset[Cell] = frozenset()
         self._problems: tuple[Problem, ...] = ()
         self._pair: tuple[str, ...] = ()
@@ -64,8 +65,7 @@ class MatrixPage(QWidget):
         self._table, self._side = QWidget(), scrolled(self.editor)
         self._lay_out()
         self._connect()
-        if state.editing is not None:
-            self.show_editing(state.editing)
+        self.follow()
 
     def focus_first(self) -> None:
         """Put the focus on the grid."""
@@ -80,22 +80,22 @@ class MatrixPage(QWidget):
 
     def show_place(self, place: object) -> None:
         """Go to the cell, or to the pair of taxa, that a mistake or a remark is about."""
-        editing, pair = self._state.editing, place_pair(place)
+        self.fresh()
+        editing, pair = self.state.editing, place_pair(place)
         cell = place_cell(place)
         if pair is not None and isinstance(place, Remark) and editing is not None:
             cell, self._pair = pair_cell(place, editing.key), pair
             self.tools.show_pair()
-            self.show_editing(editing)
+            self.redraw()
         if cell is None:
             return
         if not self.model.place(cell).isValid():
             self.tools.which.choose(Sought.ALL)
-            self._show_sought()
+            self.redraw()
         self.grid.go_to(cell)
         self.focus_first()
 
-    @Slot(object)
-    def show_editing(self, editing: Editing) -> None:
+    def draw(self, editing: Editing) -> None:
         """Show the key as it is."""
         key = editing.key
         if editing.problems is not self._problems:
@@ -109,7 +109,7 @@ class MatrixPage(QWidget):
         )
         if arranged != self._arranged:
             self._arranged = arranged
-            self._show_sought()
+            self._show_sought(key)
         else:
             self.model.show_key(key, self.model.taxa, self.model.characters)
         self.model.show_mistakes(self._wrong)
@@ -127,18 +127,14 @@ class MatrixPage(QWidget):
         self._side.setFixedWidth(px(WIDTH) if beside else max(self.width(), 1))
         self._table.setVisible(beside or self._side.isHidden())
 
-    def _show_sought(self) -> None:
+    def _show_sought(self, key: Key) -> None:
         """Leave out taxa and characters in which nothing is looked for."""
-        editing = self._state.editing
-        if editing is None:
-            return
-        key, regions = editing.key, self.tools.regions.isChecked()
+        regions = self.tools.regions.isChecked()
         taxa, names = sought_names(key, self.tools.sought, self._wrong, pair=self._pair)
         order = by_region(key.characters) if regions else key.characters
         self.model.show_key(
             key, (t for t in key.taxa if t.id in taxa), (c for c in order if c.id in names)
         )
-        self._strengthen(key)
 
     def _strengthen(self, key: Key) -> None:
         sought, cells = self.tools.sought, frozenset[Cell]()
@@ -160,7 +156,7 @@ class MatrixPage(QWidget):
 
     @Slot()
     def _show_cell(self) -> None:
-        editing, cell = self._state.editing, self.grid.cell
+        editing, cell = self.state.editing, self.grid.cell
         if editing is None or cell[0] not in editing.key.taxon:
             self.story.setText("")
             return
@@ -210,7 +206,6 @@ class MatrixPage(QWidget):
         self.tools.which.activated.connect(self._on_sought)
         self.tools.regions.toggled.connect(self._on_sought)
         self.tools.finder.returnPressed.connect(self._on_find)
-        self._state.changed.connect(self.show_editing)
 
     @Slot()
     def _on_scrolled(self) -> None:
@@ -233,7 +228,7 @@ class MatrixPage(QWidget):
 
     @Slot(str)
     def _on_typed(self, text: str) -> None:
-        editing, index = self._state.editing, self.grid.currentIndex()
+        editing, index = self.state.editing, self.grid.currentIndex()
         if editing is not None and index.isValid():
             self.grid.scrollTo(index)
             self.entry.begin(editing.key, self.grid.cell, text, self.grid.visualRect(index))
@@ -252,13 +247,13 @@ class MatrixPage(QWidget):
 
     @Slot(object)
     def _on_spread_asked(self, score: Score) -> None:
-        editing, block = self._state.editing, self.grid.block
+        editing, block = self.state.editing, self.grid.block
         if editing is not None and block is not None:
             self.work.apply(grounded(editing.key, block, score))
 
     @Slot()
     def _on_chosen(self) -> None:
-        editing, block = self._state.editing, self.grid.block
+        editing, block = self.state.editing, self.grid.block
         if editing is not None and block is not None and not self._side.isHidden():
             self.editor.grounds.show_chosen(sum(c in editing.key.cells for c in block.cells))
 
@@ -281,9 +276,7 @@ class MatrixPage(QWidget):
 
     @Slot()
     def _on_sought(self) -> None:
-        editing = self._state.editing
-        if editing is not None:
-            self.show_editing(editing)
+        self.redraw()
 
     @Slot()
     def _on_find(self) -> None:

@@ -90,6 +90,20 @@ def test_typing_takes_a_state_and_goes_down(
     assert not workshop.editing.dirty
 
 
+def test_what_changed_while_nobody_saw_it_is_there_when_one_comes_back(
+    page: MatrixPage, workshop: WorkshopState
+):
+    page.hide()
+    key = workshop.editing.key
+    renamed = replace(key.taxa[0], name="Another name")
+    workshop.change(replace(key, taxa=(renamed, *key.taxa[1:])), "A name")
+    rested = page.model.taxa == key.taxa
+    page.show()
+
+    assert rested
+    assert page.model.taxa == workshop.editing.key.taxa
+
+
 def test_what_no_state_says_stays_in_the_field_and_is_explained(
     page: MatrixPage, workshop: WorkshopState, qtbot: QtBot
 ):
