@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.worded import worded
-from idkey.app.workshop.matrix_edit import Cell, Edit, completed, typed
+from idkey.app.workshop.matrix_edit import Cell, completed, typed
 from idkey.model.key import Key
 
 _SHOWN = 6
@@ -143,8 +143,3 @@ class QuickEntry(QLineEdit):
         self.hint.setGeometry(left, top, wide, high)
         self.hint.show()
         self.hint.raise_()
-
-
-def is_change(edit: Edit, key: Key) -> bool:
-    """Whether a change makes any cell say something else."""
-    return any(key.cells.get(cell, ()) != scores for cell, scores in edit.cells.items())
