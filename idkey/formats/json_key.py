@@ -33,24 +33,13 @@ def write_json(key: Key) -> str:
     return json.dumps(documents(key), ensure_ascii=False, indent=1) + "\n"
 
 
-def read_json(file: Path) -> Key:
-    """The key in a JSON file.
+def parse_json(raw: bytes, file: Path) -> Key:
+    """The key that `raw`, which was read from `file`, says.
 
     Raises:
         KeyProblems: It has mistakes, each with its line and column.
         IdKeyError: It is no JSON, or no key.
     """
-    try:
-        with file.open("rb") as stream:
-            raw = stream.read(LARGEST_JSON + 1)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} cannot be read: {reason}.", "Check the file.") from err
-    return parse_json(raw, file)
-
-
-def parse_json(raw: bytes, file: Path) -> Key:
-    """The key that `raw`, which was read from `file`, says; raises as `read_json`."""
     if len(raw) > LARGEST_JSON:
         size = LARGEST_JSON // 2**20
         raise IdKeyError(f"{file.name} is larger than {size} MB.", "Split the key.")

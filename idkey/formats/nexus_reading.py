@@ -38,23 +38,12 @@ class _Block:
     rows: dict[str, list[Cell]] | None = None
 
 
-def read_nexus(file: Path) -> Imported:
-    """The key whose matrix a NEXUS file holds.
+def parse_nexus(raw: bytes, name: str) -> Imported:
+    """The key whose matrix `raw` holds, which was read from a file called `name`.
 
     Raises:
         IdKeyError: It is no NEXUS, or holds no matrix of states.
     """
-    try:
-        with file.open("rb") as stream:
-            raw = stream.read(LARGEST_NEXUS + 1)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} cannot be read: {reason}.", "Check the file.") from err
-    return parse_nexus(raw, file.name)
-
-
-def parse_nexus(raw: bytes, name: str) -> Imported:
-    """The key whose matrix `raw` holds, which was read from a file called `name`."""
     if len(raw) > LARGEST_NEXUS:
         raise IdKeyError(f"{name} is larger than {LARGEST_NEXUS // 2**20} MB.", "Split it.")
     try:

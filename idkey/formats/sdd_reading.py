@@ -26,7 +26,7 @@ from idkey.formats.sdd_descriptions import Scores, read_descriptions
 from idkey.formats.sdd_faults import sdd_faults
 from idkey.formats.sdd_leads import LeadsReader
 from idkey.formats.sdd_terms import LONGEST_STATEMENT, RANKS, more_of, restored
-from idkey.formats.xml_nodes import LARGEST_XML, Node, parse_xml
+from idkey.formats.xml_nodes import Node, parse_xml
 
 _RANKS = {code: rank for rank, code in RANKS.items()}
 _MOST_NOTES = 200
@@ -39,23 +39,12 @@ _UNREAD = (
 )
 
 
-def read_sdd(file: Path) -> Imported:
-    """The key that an SDD file holds.
+def parse_sdd(raw: bytes, file: Path) -> Imported:
+    """The key in `raw`, which was read from `file`.
 
     Raises:
         IdKeyError: It is no SDD, holds no characters, or cannot become a key.
     """
-    try:
-        with file.open("rb") as stream:
-            raw = stream.read(LARGEST_XML + 1)
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} cannot be read: {reason}.", "Check the file.") from err
-    return parse_sdd(raw, file)
-
-
-def parse_sdd(raw: bytes, file: Path) -> Imported:
-    """The key in `raw`, which was read from `file`; raises as `read_sdd`."""
     try:
         return _read(parse_xml(raw, file.name), file)
     except RecursionError as err:

@@ -7,7 +7,6 @@ import zipfile
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
-from pathlib import Path
 from typing import Any
 from zlib import error as zlib_error
 
@@ -69,30 +68,16 @@ def reference(row: int, column: int) -> str:
     return f"{letters}{row + 1}"
 
 
-def read_sheets(file: Path) -> tuple[Sheet, ...]:
-    """The sheets of a spreadsheet file; at least one with at least one row.
-
-    Raises:
-        IdKeyError: It is no spreadsheet, damaged, empty, or larger than any key.
-    """
-    try:
-        if file.stat().st_size > LARGEST_SHEET_FILE:
-            size = LARGEST_SHEET_FILE // 2**20
-            raise IdKeyError(f"{file.name} is larger than {size} MB.", _SMALLER)
-        raw = file.read_bytes()
-    except OSError as err:
-        reason = err.strerror or "unknown reason"
-        raise IdKeyError(f"{file.name} cannot be read: {reason}.", "Check the file.") from err
-    return parse_sheets(raw, file.name)
-
-
 def parse_sheets(raw: bytes, name: str, ending: str = "") -> tuple[Sheet, ...]:
-    """The sheets in `raw`; raises as `read_sheets`.
+    """The sheets in `raw`; at least one with at least one row.
 
     Args:
         raw: The file.
         name: Its name.
         ending: What kind it is, such as ``".ods"``; empty goes by the name.
+
+    Raises:
+        IdKeyError: It is no spreadsheet, damaged, empty, or larger than any key.
     """
     if len(raw) > LARGEST_SHEET_FILE:
         size = LARGEST_SHEET_FILE // 2**20

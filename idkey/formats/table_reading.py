@@ -12,7 +12,7 @@ from idkey.formats.draft import drafted
 from idkey.formats.folder import checked
 from idkey.formats.imported import Imported, imported
 from idkey.formats.problem import KeyProblems, Problem, hint
-from idkey.formats.sheet import DATE, Sheet, read_sheets, reference
+from idkey.formats.sheet import DATE, Sheet, reference
 from idkey.formats.table import HEAD, KEY, LISTS, MATRIX, REMARKS
 from idkey.formats.texts import Texts
 from idkey.formats.yaml_text import YamlText
@@ -23,20 +23,6 @@ from idkey.model.source import Basis
 
 _DATED = "The spreadsheet took the cell for a date."
 _AS_TEXT = "Format the column as text and write the value again."
-
-
-def read_table(file: Path, base: Key | None = None) -> Imported:
-    """The key that a spreadsheet of ours says.
-
-    Args:
-        file: CSV, XLSX or ODS.
-        base: The key whose matrix it is; None needs the sheets that `write_xlsx` writes.
-
-    Raises:
-        KeyProblems: Cells cannot be understood; each is named.
-        IdKeyError: It is no spreadsheet, or holds no whole key and no base was given.
-    """
-    return table_of(read_sheets(file), file, base)
 
 
 def whole_key(sheets: tuple[Sheet, ...]) -> bool:
@@ -53,7 +39,17 @@ def matrix_of(sheets: tuple[Sheet, ...], key: Key) -> bool:
 
 
 def table_of(sheets: tuple[Sheet, ...], file: Path, base: Key | None = None) -> Imported:
-    """The key that the sheets of a file say; raises as `read_table`."""
+    """The key that the sheets of a spreadsheet of ours say.
+
+    Args:
+        sheets: Its sheets; at least one.
+        file: The spreadsheet, for messages.
+        base: The key whose matrix it is; None needs the sheets that `write_xlsx` writes.
+
+    Raises:
+        KeyProblems: Cells cannot be understood; each is named.
+        IdKeyError: It holds no whole key and no base was given.
+    """
     named = {sheet.name: sheet for sheet in sheets}
     if base is None:
         base = _whole(named, file)

@@ -9,6 +9,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
+from idkey.formats.archive import LARGEST_ARCHIVE
 from idkey.formats.arrival import Arrival, Form, Grid, arrival_of, read_arrival
 from idkey.formats.folder import read_key, write_key
 from idkey.formats.giving import WAYS, Source
@@ -85,6 +86,14 @@ def test_a_file_that_never_ends_is_not_opened(tmp_path: Path):
 
     with pytest.raises(IdKeyError, match="pipe is no plain file"):
         read_arrival(tmp_path / "pipe")
+
+
+def test_a_file_beyond_any_sense_is_not_read_whole(tmp_path: Path):
+    with (tmp_path / "big").open("wb") as stream:
+        stream.truncate(LARGEST_ARCHIVE * 4)
+
+    with pytest.raises(IdKeyError, match="big is larger than any key needs"):
+        read_arrival(tmp_path / "big")
 
 
 def test_utf16_with_a_mark_is_text(key: Key):

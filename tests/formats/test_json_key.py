@@ -10,8 +10,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
+from idkey.formats.arrival import read_arrival
 from idkey.formats.folder import digest, read_key
-from idkey.formats.json_key import LARGEST_JSON, _texts, parse_json, read_json, write_json
+from idkey.formats.json_key import LARGEST_JSON, _texts, parse_json, write_json
 from idkey.formats.plain import canonical
 from idkey.formats.problem import KeyProblems
 from idkey.model.key import Key
@@ -35,7 +36,7 @@ def test_a_shipped_key_comes_back_from_json(tmp_path: Path):
     key = read_key(keys_folder() / "large-dark-scorpions")
     (tmp_path / "k.json").write_text(write_json(key), "utf-8")
 
-    assert read_json(tmp_path / "k.json") == key
+    assert parse_json((tmp_path / "k.json").read_bytes(), tmp_path / "k.json") == key
 
 
 def test_a_mistake_is_told_with_its_line_in_the_json(tmp_path: Path):
@@ -99,15 +100,12 @@ def test_a_part_of_the_wrong_shape_is_refused_in_words(part: str, value: object,
 
 def test_a_file_that_cannot_be_read_is_told(tmp_path: Path):
     with pytest.raises(IdKeyError, match=r"no\.json cannot be read: "):
-        read_json(tmp_path / "no.json")
+        read_arrival(tmp_path / "no.json")
 
 
-def test_a_file_beyond_any_sense_is_not_read(tmp_path: Path):
-    with (tmp_path / "k.json").open("wb") as stream:
-        stream.truncate(LARGEST_JSON * 4)
-
+def test_a_text_beyond_any_sense_is_not_read():
     with pytest.raises(IdKeyError, match=r"k\.json is larger than 64 MB"):
-        read_json(tmp_path / "k.json")
+        parse_json(bytes(LARGEST_JSON + 1), Path("k.json"))
 
 
 JSON = st.recursive(
@@ -157,7 +155,7 @@ CORPUS = sorted((Path(__file__).parent / "corpus" / "json").iterdir())
 @pytest.mark.parametrize("file", CORPUS, ids=lambda file: file.name)
 def test_the_bad_files_of_the_corpus_are_refused(file: Path):
     with pytest.raises(IdKeyError):
-        read_json(file)
+        parse_json(file.read_bytes(), file)
 
 
 def test_places_of_a_large_document_are_looked_up_once_for_all_its_parts():

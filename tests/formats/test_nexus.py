@@ -13,10 +13,11 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
+from idkey.formats.arrival import read_arrival
 from idkey.formats.folder import read_key
 from idkey.formats.nexus import SYMBOLS, nexus_text, write_nexus
 from idkey.formats.nexus_bins import Bins, bins
-from idkey.formats.nexus_reading import LARGEST_NEXUS, parse_nexus, read_nexus
+from idkey.formats.nexus_reading import LARGEST_NEXUS, parse_nexus
 from idkey.formats.plain import canonical
 from idkey.model.character import Character, Kind, Look, State
 from idkey.model.key import Key
@@ -110,7 +111,7 @@ def test_a_shipped_key_is_read_by_both_with_names_and_labels(name: str, tmp_path
     left = write_nexus(key, tmp_path / "k.nex")
     text = (tmp_path / "k.nex").read_text("utf-8")
 
-    ours = read_nexus(tmp_path / "k.nex")
+    ours = parse_nexus((tmp_path / "k.nex").read_bytes(), "k.nex")
     theirs = Nexus.Nexus(io.StringIO(text))
     assert read_by_biopython(text) == read_by_dendropy(text)
     assert theirs.taxlabels == [taxon.name for taxon in key.taxa]
@@ -330,17 +331,14 @@ def test_a_file_that_cannot_be_read_or_written_is_told(tmp_path: Path):
     key = read_key(laid_out(tmp_path, FILES))
 
     with pytest.raises(IdKeyError, match=r"no\.nex cannot be read"):
-        read_nexus(tmp_path / "no.nex")
+        read_arrival(tmp_path / "no.nex")
     with pytest.raises(IdKeyError, match=r"k\.nex could not be written"):
         write_nexus(key, tmp_path / "no folder" / "k.nex")
 
 
-def test_a_file_beyond_any_sense_is_not_read(tmp_path: Path):
-    with (tmp_path / "k.nex").open("wb") as stream:
-        stream.truncate(LARGEST_NEXUS * 3)
-
+def test_a_text_beyond_any_sense_is_not_read():
     with pytest.raises(IdKeyError, match=r"k\.nex is larger than 8 MB"):
-        read_nexus(tmp_path / "k.nex")
+        parse_nexus(bytes(LARGEST_NEXUS + 1), "k.nex")
 
 
 @given(
@@ -361,4 +359,4 @@ CORPUS = sorted((Path(__file__).parent / "corpus" / "nexus").iterdir())
 @pytest.mark.parametrize("file", CORPUS, ids=lambda file: file.name)
 def test_the_bad_files_of_the_corpus_are_refused(file: Path):
     with pytest.raises(IdKeyError):
-        read_nexus(file)
+        parse_nexus(file.read_bytes(), file.name)

@@ -15,11 +15,12 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from idkey.errors import IdKeyError
+from idkey.formats.arrival import read_arrival
 from idkey.formats.folder import digest, read_key
 from idkey.formats.plain import canonical
 from idkey.formats.sdd import sdd_text, write_sdd
 from idkey.formats.sdd_faults import sdd_faults
-from idkey.formats.sdd_reading import parse_sdd, read_sdd
+from idkey.formats.sdd_reading import parse_sdd
 from idkey.formats.sdd_terms import joined_unit, parted_unit
 from idkey.formats.xml_nodes import LARGEST_XML, parse_xml
 from idkey.model.character import Kind, Look, Requirement
@@ -77,7 +78,7 @@ def test_a_shipped_key_comes_back_from_sdd(name: str, tmp_path: Path):
     key = read_key(keys_folder() / name)
     left = write_sdd(key, tmp_path / "k.xml")
 
-    assert read_sdd(tmp_path / "k.xml").key == key
+    assert parse_sdd((tmp_path / "k.xml").read_bytes(), tmp_path / "k.xml").key == key
     assert faults((tmp_path / "k.xml").read_text("utf-8")) == []
     assert left[0].startswith("The standard has no place for how characters are looked at,")
     assert left[1:] == (
@@ -402,7 +403,7 @@ def test_a_file_that_cannot_be_read_or_written_is_told(tmp_path: Path):
     key = read_key(laid_out(tmp_path, FILES))
 
     with pytest.raises(IdKeyError, match=r"no\.xml cannot be read"):
-        read_sdd(tmp_path / "no.xml")
+        read_arrival(tmp_path / "no.xml")
     with pytest.raises(IdKeyError, match=r"k\.xml could not be written"):
         write_sdd(key, tmp_path / "no folder" / "k.xml")
 
@@ -451,4 +452,4 @@ CORPUS = sorted((Path(__file__).parent / "corpus" / "sdd").iterdir())
 @pytest.mark.parametrize("file", CORPUS, ids=lambda file: file.name)
 def test_the_bad_files_of_the_corpus_are_refused(file: Path):
     with pytest.raises(IdKeyError):
-        read_sdd(file)
+        parse_sdd(file.read_bytes(), file)
