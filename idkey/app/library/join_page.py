@@ -1,8 +1,9 @@
 """Two people's edits of one key joined: three versions above, what clashes below."""
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
+from idkey.app.library.card_below import card_below
 from idkey.app.library.clash_table import ClashTable
 from idkey.app.library.editions import Edition, EditionChoice
 from idkey.app.library.flowing import flowing
@@ -11,7 +12,6 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.fitting import beside
 from idkey.app.parts.messages import message_for
-from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import worded
 from idkey.formats.merge import Side
 
@@ -73,25 +73,12 @@ class JoinPage(QWidget):
         row.setSpacing(px(12))
         for choice in (self.base, self.mine, self.theirs):
             row.addWidget(choice, 1)
-        card = QFrame()
-        card.setProperty("pane", "card")
-        inner = QVBoxLayout(card)
-        inner.setContentsMargins(px(14), px(12), px(14), px(12))
-        inner.setSpacing(px(8))
+        inside, whole = card_below(self, row, self._desk.theme)
         for part in (self.said, self.wrong):
-            inner.addWidget(part)
-        inner.addWidget(self.table, 1)
+            inside.addWidget(part)
+        inside.addWidget(self.table, 1)
         deeds = (self.all_mine, self.all_theirs, self.go_on)
-        page = QWidget()
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(page))  # large text
-        column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(px(12))
-        column.addLayout(row)
-        column.addWidget(card, 1)
-        column.addWidget(flowing(deeds, px(8)))
+        whole.addWidget(flowing(deeds, px(8)))
 
     def _connect(self) -> None:
         for choice in (self.base, self.mine, self.theirs):

@@ -1,8 +1,9 @@
 """Two versions of a key side by side: what changed from one to the other."""
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from idkey.app.library.card_below import card_below
 from idkey.app.library.change_list import ChangeList
 from idkey.app.library.editions import Edition, EditionChoice
 from idkey.app.library.words import step_words
@@ -10,7 +11,6 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Jobs, Tick
 from idkey.app.parts.messages import message_for
-from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import window_language
 from idkey.app.records.latest import Latest
 from idkey.formats.compare import Change, next_version, step
@@ -39,28 +39,14 @@ class VersionsPage(QWidget):
         self.said = caption()
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.changes = ChangeList(desk)
-        px = desk.theme.px
         row = QHBoxLayout()
-        row.setSpacing(px(10))
+        row.setSpacing(desk.theme.px(10))
         row.addWidget(self.older, 1)
         row.addWidget(self.swap, 0, Qt.AlignmentFlag.AlignBottom)
         row.addWidget(self.newer, 1)
-        card = QFrame()
-        card.setProperty("pane", "card")
-        inner = QVBoxLayout(card)
-        inner.setContentsMargins(px(14), px(12), px(14), px(12))
-        inner.setSpacing(px(8))
-        inner.addWidget(self.said)
-        inner.addWidget(self.changes, 1)
-        page = QWidget()
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(page))  # large text
-        column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(px(12))
-        column.addLayout(row)
-        column.addWidget(card, 1)
+        inside, _ = card_below(self, row, desk.theme)
+        inside.addWidget(self.said)
+        inside.addWidget(self.changes, 1)
         self.older.chosen.connect(self.compare)
         self.newer.chosen.connect(self.compare)
         self.swap.clicked.connect(self._on_swap_clicked)
