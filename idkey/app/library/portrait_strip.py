@@ -94,5 +94,5 @@ class PortraitStrip(QWidget):
 
     @Slot()
     def _on_pictures_arrived(self) -> None:
-        if self.isVisible() or self._key is not None:
+        if self.isVisible():  # else it is drawn when it comes into sight
             self._draw()
