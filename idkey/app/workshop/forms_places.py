@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from idkey.app.workshop.forms_entries import EntryKind
+from idkey.app.workshop.forms_problems import kind_of
 from idkey.engine.audit import Remark, Weakness
 from idkey.formats.problem import Problem
 
@@ -26,7 +27,7 @@ def shows_place(kind: EntryKind) -> Callable[[object], bool]:
     def shows(place: object) -> bool:
         if isinstance(place, Problem):
             in_scores = place.loc[:1] == ("scores",)
-            return kind is _kind(place) and not (kind is EntryKind.TAXON and in_scores)
+            return kind is kind_of(place) and not (kind is EntryKind.TAXON and in_scores)
         return isinstance(place, Remark) and place.weakness in _WEAK[kind]
 
     return shows
@@ -35,9 +36,3 @@ def shows_place(kind: EntryKind) -> Callable[[object], bool]:
 def shows_key(place: object) -> bool:
     """Whether the page of the key itself can show a place."""
     return isinstance(place, Problem) and place.file.name == "key.yaml"
-
-
-def _kind(problem: Problem) -> EntryKind | None:
-    if problem.file.parent.name == "taxa":
-        return EntryKind.TAXON
-    return next((kind for kind in EntryKind if problem.file.name == f"{kind.value}.yaml"), None)

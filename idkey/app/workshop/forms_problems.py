@@ -39,11 +39,18 @@ def words_of(problem: Problem) -> str:
     return f"{worded(problem.problem)} {worded(problem.remedy)}".strip()
 
 
+def kind_of(problem: Problem) -> EntryKind | None:
+    """Which entries the file of a mistake holds; None when it is that of the key itself."""
+    if problem.file.parent.name == "taxa":
+        return EntryKind.TAXON
+    return next((kind for kind in EntryKind if problem.file.name == f"{kind.value}.yaml"), None)
+
+
 def place_of(key: Key, problem: Problem) -> tuple[EntryKind, str, str] | None:
     """Kind, id of the entry and path inside it; None when it lies in no entry."""
-    if problem.file.parent.name == "taxa":
-        return EntryKind.TAXON, problem.file.stem, path_of(problem.loc)
-    kind = next((one for one in EntryKind if problem.file.name == f"{one.value}.yaml"), None)
+    kind = kind_of(problem)
+    if kind is EntryKind.TAXON:
+        return kind, problem.file.stem, path_of(problem.loc)
     if kind is None or len(problem.loc) < 2:
         return None
     step = problem.loc[1]
