@@ -1,6 +1,5 @@
 """A key that came in, before it is taken: what it is, what was lost, what it would change."""
 
-from collections.abc import Iterable
 from html import escape
 
 from PySide6.QtCore import Qt, Signal, Slot
@@ -8,13 +7,13 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QVBoxLayout, QWidg
 
 from idkey.app.library.change_list import ChangeList
 from idkey.app.library.coverage_bar import CoverageView
-from idkey.app.library.key_html import numbers_html
+from idkey.app.library.key_html import listed, numbers_html
 from idkey.app.library.text_page import TextPage
 from idkey.app.library.welcome import Welcome
 from idkey.app.library.words import form_words, key_size_words, step_words
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
-from idkey.app.parts.prose import bullets, head, paragraph, toned
+from idkey.app.parts.prose import head, paragraph, toned
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.worded import worded
 from idkey.formats.compare import next_version, step
@@ -147,8 +146,8 @@ class ArrivalPage(QWidget):
 
     def _taxa(self, welcome: Welcome) -> str:
         taxa = welcome.arrival.key.taxa
-        names = (f"{taxon.name} {taxon.authority}".strip() for taxon in taxa)
-        return head(self.tr("Taxa")) + self._listed(names, len(taxa))
+        names = (escape(f"{taxon.name} {taxon.authority}".strip()) for taxon in taxa)
+        return head(self.tr("Taxa")) + listed(names, len(taxa), MOST)
 
     def _verdict(self, welcome: Welcome) -> str:
         if welcome.same:
@@ -179,25 +178,18 @@ class ArrivalPage(QWidget):
         notes = welcome.arrival.notes
         if notes:
             told = head(self.tr("What was left out, changed or assumed"))
-            told += self._listed(map(worded, notes), len(notes))
+            told += listed((escape(worded(note)) for note in notes), len(notes), MOST)
         else:
             told = paragraph(escape(self.tr("Nothing was left out and nothing was assumed.")))
         if welcome.altered:
             text = self.tr("Recorded cases that would be judged otherwise: {n}")
             said = text.format(n=len(welcome.altered))
-            told += head(said) + self._listed(
-                map(self._case, welcome.altered), len(welcome.altered)
-            )
+            cases = (escape(self._case(one)) for one in welcome.altered)
+            told += head(said) + listed(cases, len(welcome.altered), MOST)
         elif welcome.replaceable and welcome.changes:
             text = self.tr("No recorded case would be judged otherwise.")
             told += paragraph(toned("soft", escape(text)))
         return told
-
-    def _listed(self, lines: Iterable[str], total: int) -> str:
-        told = [escape(line) for _, line in zip(range(MOST), lines, strict=False)]
-        if total > MOST:
-            told.append(escape(self.tr("… and {n} more").format(n=total - MOST)))
-        return bullets(told)
 
     def _case(self, one: Alteration) -> str:
         case, words = one.stored.case, altered_words(one.before, one.after, self._desk.language)

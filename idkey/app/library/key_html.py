@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from html import escape
+from itertools import islice
 
 from PySide6.QtCore import QCoreApplication
 
@@ -20,7 +21,7 @@ MOST = 8
 def key_html(one: Account) -> str:
     """Everything about a key but its title and its bar."""
     if one.key is None or one.counts is None:
-        return _broken(one) if one.broken else paragraph(translate("library", "Being read …"))
+        return _mistakes(one) if one.broken else paragraph(translate("library", "Being read …"))
     parts = [_mistakes(one) if one.broken else "", _facts(one, one.key)]
     parts += [_holds(one.key, one.counts), _alike(one.counts), _scope(one.key)]
     parts.append(_warnings(one.problems))
@@ -89,26 +90,23 @@ def _alike(counts: Counts) -> str:
     if not counts.inseparable:
         return paragraph(escape(translate("library", "Every pair of taxa can be told apart.")))
     text = translate("library", "Pairs that no character of it sets apart: {n}")
-    return head(text.format(n=len(counts.inseparable))) + bullets(
-        _first((f"{one} – {other}" for one, other in counts.inseparable), len(counts.inseparable))
-    )
+    number = len(counts.inseparable)
+    pairs = (escape(f"{one} – {other}") for one, other in counts.inseparable)
+    return head(text.format(n=number)) + listed(pairs, number)
 
 
-def _first(lines: Iterable[str], total: int) -> list[str]:
-    told = [escape(line) for _, line in zip(range(MOST), lines, strict=False)]
-    if total > MOST:
-        told.append(escape(translate("library", "… and {n} more").format(n=total - MOST)))
-    return told
+def listed(lines: Iterable[str], total: int, most: int = MOST) -> str:
+    """The first lines, HTML already, as a list that ends in how many more there are."""
+    told = list(islice(lines, most))
+    if total > most:
+        told.append(escape(translate("library", "… and {n} more").format(n=total - most)))
+    return bullets(told)
 
 
 def _scope(key: Key) -> str:
     if not key.scope:
         return ""
     return head(translate("library", "What it covers")) + paragraph(escape(key.scope))
-
-
-def _broken(one: Account) -> str:
-    return _mistakes(one)
 
 
 def _mistakes(one: Account) -> str:
@@ -128,12 +126,9 @@ def _warnings(problems: tuple[Problem, ...]) -> str:
 
 
 def _told(problems: list[Problem]) -> str:
-    lines = [
+    lines = (
         f"<b>{escape(problem.file.name)}:{problem.line}</b> "
         f"{escape(worded(problem.problem))} {escape(worded(problem.remedy))}"
-        for problem in problems[:MOST]
-    ]
-    if len(problems) > MOST:
-        more = translate("library", "… and {n} more").format(n=len(problems) - MOST)
-        lines.append(escape(more))
-    return bullets(lines)
+        for problem in problems
+    )
+    return listed(lines, len(problems))
