@@ -43,14 +43,12 @@ def open_book(place: str) -> Store:
         IdKeyError: There is none, or it cannot be read.
     """
     found = place or record_book()
-    if "://" in found:
-        return Store.open(found)
-    if not Path(found).is_file():
+    if "://" not in found and not Path(found).is_file():
         raise IdKeyError(
             f"There is no record book {found}.",
             "Name the file with --book, or save a case in the window first.",
         )
-    return Store.open(Path(found))
+    return Store.open(found)
 
 
 def full_id(store: Store, given: str) -> str:

@@ -12,7 +12,7 @@ from idkey.cli.recorded import book_option, open_book
 from idkey.cli.usage import DONE, OPEN
 from idkey.engine.labels import label_entry
 from idkey.errors import IdKeyError
-from idkey.places import BOOK_NOTE, data_folder, record_book
+from idkey.places import BOOK_NOTE, data_folder, keep_private, record_book
 from idkey.report.recorded import judged
 from idkey.report.rerun_words import altered_reasons, altered_words
 from idkey.store.book import Store
@@ -61,19 +61,12 @@ def run_again(key_name: str, book: str) -> int:
     Nothing is changed: a case is issued anew in the window, one by one.
     """
     key = opened(key_name)
-    console, changed, looked = Console(), 0, 0
-
-    def count(done: int, _: int) -> None:
-        nonlocal looked
-        looked = done
-
+    console, changed = Console(), 0
     with open_book(book) as store:
         counted = cases_per_key(store)
         if key.id not in counted:
             raise unknown("key with cases", key.id, counted)
-        found = alterations(
-            store, key.id, lambda case: VerdictSummary.of(judged(store, key, case)), count
-        )
+        found = alterations(store, key.id, lambda case: VerdictSummary.of(judged(store, key, case)))
         for one in found:
             changed += 1
             again = judged(store, key, one.stored.case)
@@ -82,7 +75,7 @@ def run_again(key_name: str, book: str) -> int:
                 console.tell(line, indent="    ")
             for line in altered_reasons(key, one.before, again):
                 console.tell(line, indent="      ", bullet="- ")
-    click.echo(f"{changed} of {looked} cases come out otherwise; nothing was changed")
+    click.echo(f"{changed} of {counted[key.id]} cases come out otherwise; nothing was changed")
     return DONE
 
 
@@ -99,9 +92,9 @@ def use(place: str | None, own: bool) -> int:
     if own:
         note.unlink(missing_ok=True)
     elif place:
-        Store.open(place if "://" in place else Path(place).absolute()).close()
-        note.touch(mode=0o600)
-        note.write_text(place if "://" in place else str(Path(place).absolute()), "utf-8")
+        named = place if "://" in place else str(Path(place).absolute())
+        Store.open(named).close()
+        keep_private(note, named.encode())
     click.echo(f"record book: {_shown(record_book())}")
     return DONE
 
@@ -117,7 +110,7 @@ def _shown(place: str) -> str:
 def copy_to(place: str, book: str) -> int:
     """Copy every record into a new, empty book, such as from a file to a server."""
     with open_book(book) as store:
-        number = store.copy_to(place if "://" in place else Path(place))
+        number = store.copy_to(place)
     click.echo(f"copied {number} entries")
     return DONE
 

@@ -67,9 +67,7 @@ def alterations(
         judge: Judges a case with the key as it is now.
         tick: Told (done, total) after each case.
     """
-    with store.database.reads() as connection:
-        counted = select(func.count()).select_from(cases).where(cases.c.key == key)
-        total = connection.execute(counted).scalar_one()
+    total = cases_per_key(store).get(key, 0)
     for done, stored in enumerate(stored_cases(store, key), start=1):
         if stored.summary is not None:
             after = judge(stored.case)
