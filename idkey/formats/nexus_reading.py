@@ -14,6 +14,7 @@ from idkey.formats.imported import (
     Imported,
     imported,
 )
+from idkey.formats.new_key import FIRST_VERSION
 from idkey.formats.nexus_matrix import Cell, Format, rows
 from idkey.model.character import Character, Kind, Look, State
 from idkey.model.key import Key
@@ -213,7 +214,7 @@ def _key(blocks: list[_Block], name: str) -> tuple[Key, list[str]]:
     key = Key(
         id=Ids("key").new(title),
         title=title[:200] or "Imported key",
-        version="0.1.0",
+        version=FIRST_VERSION,
         taxa=tuple(Taxon(id=own, name=row, hazard=UNKNOWN_HAZARD) for row, own in taxa.items()),
         characters=tuple(characters),
         scores=tuple(scores),

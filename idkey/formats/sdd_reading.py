@@ -14,6 +14,7 @@ from idkey.formats.imported import (
     imported,
 )
 from idkey.formats.json_key import key_of_documents
+from idkey.formats.new_key import FIRST_VERSION
 from idkey.formats.sdd_characters import (
     Found,
     detail_of,
@@ -101,7 +102,7 @@ def _documents(found: Found, file: Path) -> dict[str, Any]:
     head: dict[str, Any] = {
         "format": 1,
         "id": Ids("key").new(file.stem),
-        "version": "0.1.0",
+        "version": FIRST_VERSION,
         "title": restored(more, "title", title),
     }
     if detail := detail_of(found.dataset):

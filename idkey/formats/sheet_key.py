@@ -13,6 +13,7 @@ from idkey.formats.imported import (
     Imported,
     imported,
 )
+from idkey.formats.new_key import FIRST_VERSION
 from idkey.formats.problem import KeyProblems, Problem
 from idkey.formats.sheet import Sheet
 from idkey.formats.sheet_guess import HEAD, ONCE, UNKNOWN, Column, Role, plain_text, without_unit
@@ -72,7 +73,7 @@ def key_from_sheet(
     key = Key(
         id=Ids("key").new(file.stem),
         title=file.stem or "New key",
-        version="0.1.0",
+        version=FIRST_VERSION,
         taxa=tuple(taxa.values()),
         characters=tuple(characters.values()),
         scores=tuple(scores),
