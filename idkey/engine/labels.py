@@ -1,7 +1,8 @@
 """What a typed label means: entries of the key, taxon names, near matches."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
+from dataclasses import replace
 from functools import lru_cache
 
 from rapidfuzz import fuzz, process
@@ -121,9 +122,18 @@ def match_labels(key: Key, text: str) -> tuple[LabelMatch, ...]:
     for known in (plain, core):
         if known in spellings:
             _take(best, spellings[known], 100.0, exact=True)
-    for known, score in _near(core or plain, tuple(spellings)):
+    near = tuple(_near(core or plain, tuple(spellings)))
+    for known, score in near:
         _take(best, spellings[known], min(score, 99.0), exact=False)
+    texts = {spellings[known][0] for known, _ in near}
+    best = {label: _plainer(key, match, texts) for label, match in best.items()}
     return tuple(sorted(best.values(), key=lambda m: (-m.exact, -m.score)))[:OFFERED]
+
+
+def _plainer(key: Key, match: LabelMatch, near: Collection[str]) -> LabelMatch:
+    """A near match under the entry's own name, where that is near too."""
+    own = _entries(key)[match.label].text
+    return match if match.exact or own not in near else replace(match, text=own)
 
 
 def _take(

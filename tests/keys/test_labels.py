@@ -65,6 +65,12 @@ def test_a_slip_of_the_pen_is_offered_first_and_never_taken(key: str, text: str,
     assert (first.label, first.exact) == (label, False)
 
 
+def test_a_slip_of_the_pen_is_offered_under_the_name_that_the_label_goes_by():
+    offered = match_labels(read_key(keys_folder() / "large-dark-scorpions"), "emporer scorpoin")
+
+    assert offered[0].text == "Emperor scorpion"  # its French spelling is nearer by letters alone
+
+
 @pytest.mark.parametrize("text", ["Black death stalker", "Palamneus fulvipes", "🦂🦂", "12 cm", ""])
 def test_what_the_key_does_not_know_is_not_guessed(text: str):
     assert not [match for match in match_labels(KEYS[SCORPIONS], text) if match.exact]
