@@ -91,9 +91,14 @@ def _scores(taxon: str, scores: Mapping[str, Any]) -> dict[Place, Any]:
     found = {}
     for character, cell in scores.items():
         for score in cell if isinstance(cell, list) else [cell]:
-            field = f"{character} {score.get('sex', '')} {score.get('stage', '')}"
+            field = score_field(character, score.get("sex", ""), score.get("stage", ""))
             found[Place(Part.SCORE, taxon, field)] = score
     return found
+
+
+def score_field(character: str, sex: str, stage: str) -> str:
+    """The field of a score; sex and stage are empty where it holds for all."""
+    return f"{character} {sex} {stage}"
 
 
 def is_order(place: Place) -> bool:

@@ -7,9 +7,9 @@ from idkey.engine.audit import Remark, audit
 from idkey.engine.checks import run_checks
 from idkey.engine.grower import Tick, silent
 from idkey.errors import IdKeyError
-from idkey.formats.compare import Change, changes, next_version
+from idkey.formats.compare import Change, next_version
 from idkey.model.key import Key
-from idkey.report.key_changes import key_change_lines
+from idkey.report.key_changes import content_changes
 from idkey.report.language import ENGLISH, Language
 from idkey.report.recorded import judged
 from idkey.report.rerun_words import altered_words
@@ -23,8 +23,7 @@ class Impact:
     """What changes do to a key itself.
 
     Attributes:
-        changes: What changed.
-        lines: The same in words, a line each.
+        changes: What changed, the words of each a line; without the version.
         broken: Ids of the published checks that passed and fail now, or are new and fail.
         mended: Ids of the checks that failed and pass now.
         passing: How many checks pass now.
@@ -35,7 +34,6 @@ class Impact:
     """
 
     changes: tuple[Change, ...]
-    lines: tuple[str, ...]
     broken: tuple[str, ...]
     mended: tuple[str, ...]
     passing: int
@@ -69,13 +67,12 @@ def impact(old: Key, new: Key, language: Language = ENGLISH, *, tick: Tick = sil
         language: Of the words.
         tick: Told (done, total) now and then; is where a stop is heard.
     """
-    found = tuple(change for change in changes(old, new) if change.place.field != "version")
+    found = content_changes(old, new, language)
     before = {result.check.id: result.passed for result in run_checks(old)}
     after = {result.check.id: result.passed for result in run_checks(new)}
     weak_before, weak_after = audit(old, tick), audit(new, tick)
     return Impact(
         changes=found,
-        lines=key_change_lines(old, new, language),
         broken=tuple(c for c, passed in after.items() if not passed and before.get(c, True)),
         mended=tuple(c for c, passed in after.items() if passed and before.get(c) is False),
         passing=sum(after.values()),

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from idkey.formats.compare import Change, How, changes
-from idkey.formats.pieces import Part, Place, is_order, pieces
+from idkey.formats.pieces import Part, Place, is_order, pieces, score_field
 from idkey.model.key import Key
 from idkey.model.score import Score
 from idkey.report.finding_words import score_words
@@ -34,16 +34,15 @@ _ORDERS = {
 }
 
 
-def key_change_lines(old: Key, new: Key, language: Language = ENGLISH) -> tuple[str, ...]:
-    """Each change from `old` to `new` as one line; the version itself is left out."""
-    version = Place(Part.KEY, "", "version")
-    found = worded_changes(old, new, language)
-    return tuple(change.words for change in found if change.place != version)
-
-
 def worded_changes(old: Key, new: Key, language: Language = ENGLISH) -> tuple[Change, ...]:
     """The changes from `old` to `new`, their words as short lines in that language."""
     return tuple(_worded(old, new, language))
+
+
+def content_changes(old: Key, new: Key, language: Language = ENGLISH) -> tuple[Change, ...]:
+    """The same without the version itself."""
+    version = Place(Part.KEY, "", "version")
+    return tuple(one for one in worded_changes(old, new, language) if one.place != version)
 
 
 def _worded(old: Key, new: Key, language: Language) -> Iterator[Change]:
@@ -65,7 +64,7 @@ def _worded(old: Key, new: Key, language: Language) -> Iterator[Change]:
 
 
 def _score_place(score: Score) -> Place:
-    field = f"{score.character} {score.sex or ''} {score.stage or ''}"
+    field = score_field(score.character, score.sex or "", score.stage or "")
     return Place(Part.SCORE, score.taxon, field)
 
 

@@ -27,7 +27,7 @@ _COUPLETS = (
 
 def changes_html(found: Impact, key: Key) -> str:
     """What changed since the key was saved."""
-    return _listed([rich(key, line) for line in found.lines])
+    return _listed([rich(key, change.words) for change in found.changes])
 
 
 def effects_html(found: Impact, key: Key, language: Language) -> str:
