@@ -70,6 +70,14 @@ def supplied(images: Path, key: Key, character: str, state: str, *, figure: Path
     return figure is not None and figure != drawn
 
 
+def supplied_terms(images: Path, key: Key, character: str, state: str, *, figure: Path) -> str:
+    """Who made a figure that came with the key, and how it may be used; empty for others."""
+    if not supplied(images, key, character, state, figure=figure):
+        return ""
+    known = key.character[character].state(state)
+    return ", ".join(filter(None, (known.figure_credit, known.figure_licence)))
+
+
 def _shows(folder: Path, file: Path) -> bool:
     try:
         if not (file.is_file() and _below(folder, file)):

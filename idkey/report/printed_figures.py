@@ -1,12 +1,12 @@
 """The drawings that stand beside the leads of a printed key."""
 
 from base64 import b64encode
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
 
-from idkey.figures.own import shown_figure, supplied
+from idkey.figures.own import shown_figure, supplied_terms
 from idkey.model.couplet import Sees
 from idkey.model.key import Key
 from idkey.report.printed_key import PrintedLead
@@ -45,16 +45,23 @@ class LeadFigure:
         state: State id; empty for how a number is taken.
         words: What it shows, for readers that speak.
         file: The drawing.
+        terms: Who made one that came with the key, and its licence; empty for others.
     """
 
     character: str
     state: str
     words: str
     file: Path
+    terms: str = ""
 
 
-def lead_figures(key: Key, lead: PrintedLead, drawings: Drawings) -> tuple[LeadFigure, ...]:
-    """Drawings of the states a lead stands for; of a number, how it is taken, once a couplet."""
+def lead_figures(key: Key, lead: PrintedLead, drawings: Drawings | None) -> tuple[LeadFigure, ...]:
+    """Drawings of the states a lead stands for; of a number, how it is taken, once a couplet.
+
+    None for where drawings are leaves them out.
+    """
+    if drawings is None:
+        return ()
     couplet = key.couplet[lead.couplet]
     found: list[LeadFigure] = []
     for sees in couplet.leads[lead.place].sees:
@@ -63,41 +70,29 @@ def lead_figures(key: Key, lead: PrintedLead, drawings: Drawings) -> tuple[LeadF
     return tuple(found[:MOST])
 
 
-def _shown(key: Key, sees: Sees, drawings: Drawings, *, first: bool) -> list[LeadFigure]:
+def _shown(key: Key, sees: Sees, drawings: Drawings, *, first: bool) -> Iterator[LeadFigure]:
     character = key.character[sees.character]
     if character.kind.numeric and not first:
-        return []
+        return
+    images, own = drawings.images, character.id
     labels = {state.id: state.label for state in character.states}
-    wanted = [state for state in sees.states if state in labels] or [""]
-    found = []
-    for state in wanted if not character.kind.numeric else [""]:
-        file = shown_figure(
-            drawings.images, drawings.libraries, key, character=character.id, state=state or None
+    for state in [name for name in sees.states if name in labels] or [""]:
+        file = shown_figure(images, drawings.libraries, key, character=own, state=state or None)
+        if file is None:
+            continue
+        yield LeadFigure(
+            character=own,
+            state=state,
+            words=f"{character.name}: {labels[state]}" if state else character.name,
+            file=file,
+            terms=supplied_terms(images, key, own, state, figure=file) if state else "",
         )
-        if file is not None:
-            words = f"{character.name}: {labels[state]}" if state else character.name
-            found.append(LeadFigure(character=character.id, state=state, words=words, file=file))
-    return found
 
 
-def picture_credits(key: Key, leads: Iterable[PrintedLead], drawings: Drawings) -> tuple[str, ...]:
-    """Who made the printed pictures that are not the program's own, and their licences, once each.
-
-    Args:
-        key: The key.
-        leads: What is printed.
-        drawings: Where the drawings are.
-    """
-    found: dict[str, None] = {}
-    for lead in leads:
-        for figure in lead_figures(key, lead, drawings):
-            place = (figure.character, figure.state)
-            if figure.state and supplied(drawings.images, key, *place, figure=figure.file):
-                state = key.character[figure.character].state(figure.state)
-                terms = ", ".join(filter(None, (state.figure_credit, state.figure_licence)))
-                if terms:
-                    found[f"{figure.words} – {terms}"] = None
-    return tuple(found)
+def picture_credits(figures: Iterable[LeadFigure]) -> tuple[str, ...]:
+    """Who made the figures that are not the program's own, and their licences, once each."""
+    said = (f"{figure.words} – {figure.terms}" for figure in figures if figure.terms)
+    return tuple(dict.fromkeys(said))
 
 
 def figure_html(figure: LeadFigure) -> str:

@@ -1,11 +1,18 @@
 """A printed key as one HTML page, with links between couplets."""
 
 from html import escape
+from itertools import chain
 
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import rich
-from idkey.report.printed_figures import Drawings, figure_html, lead_figures, picture_credits
+from idkey.report.printed_figures import (
+    Drawings,
+    LeadFigure,
+    figure_html,
+    lead_figures,
+    picture_credits,
+)
 from idkey.report.printed_key import (
     Layout,
     PrintedLead,
@@ -47,8 +54,12 @@ def printed_html(
     """
     title = escape(f"{key.title}, {language.say('version {n}', n=key.version)}")
     printed = printed_key(key, layout)
-    leads = "\n".join(_lead(key, lead, layout, language, drawings=drawings) for lead in printed)
-    made_by = "; ".join(picture_credits(key, printed, drawings)) if drawings is not None else ""
+    drawn = [lead_figures(key, lead, drawings) for lead in printed]
+    leads = "\n".join(
+        _lead(key, lead, layout, language, drawn=figures)
+        for lead, figures in zip(printed, drawn, strict=True)
+    )
+    made_by = "; ".join(picture_credits(chain.from_iterable(drawn)))
     made_by = f"<p>{escape(language.say('Pictures'))}: {escape(made_by)}.</p>" if made_by else ""
     cautions = "\n".join(f"<p>{rich(key, caution)}</p>" for caution in key.cautions)
     return f"""<!DOCTYPE html>
@@ -66,7 +77,12 @@ def printed_html(
 
 
 def _lead(
-    key: Key, lead: PrintedLead, layout: Layout, language: Language, *, drawings: Drawings | None
+    key: Key,
+    lead: PrintedLead,
+    layout: Layout,
+    language: Language,
+    *,
+    drawn: tuple[LeadFigure, ...],
 ) -> str:
     first = lead.first
     number = number_words(lead, layout)
@@ -75,7 +91,6 @@ def _lead(
     note = f'<div class="note">{rich(key, lead.note)}</div>' if lead.note else ""
     remark = f'<div class="remark">{rich(key, lead.remark)}</div>' if lead.remark else ""
     kind = "lead first" if first else "lead"
-    drawn = lead_figures(key, lead, drawings) if drawings is not None else ()
     figures = f'<div class="figures">{"".join(map(figure_html, drawn))}</div>' if drawn else ""
     return (
         f'<div class="{kind}"{anchor}{shift}><div>{escape(number)}</div>'

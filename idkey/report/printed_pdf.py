@@ -103,10 +103,9 @@ def printed_bytes(
         paragraph(sheet, pieces(names, text), SMALL)
     sheet.set_y(sheet.get_y() + 3)
     press = _Press(sheet, key, layout, language, drawings=drawings)
-    leads = printed_key(key, layout)
-    for lead in leads:
+    for lead in printed_key(key, layout):
         press.set_lead(lead)
-    press.set_credits(leads)
+    press.set_credits()
     return sheet.finished()
 
 
@@ -136,6 +135,7 @@ class _Press:
         self._layout = layout
         self._language = language
         self._drawings = drawings
+        self._drawn: list[LeadFigure] = []
         self._names = scientific_names(key)
 
     def set_lead(self, lead: PrintedLead) -> None:
@@ -143,7 +143,8 @@ class _Press:
         sheet = self._sheet
         x = sheet.margins.left + min(lead.depth, 14) * STEP_MM
         left = x + (NUMBER_MM if self._bracketed else 9.0)
-        figures = lead_figures(self._key, lead, self._drawings) if self._drawings else ()
+        figures = lead_figures(self._key, lead, self._drawings)
+        self._drawn += figures
         room = len(figures) * (FIGURE_MM[0] + GAP_MM)
         note, main, remark = self._blocks(lead, sheet.w - sheet.margins.right - left, room)
         text = main.height + (remark.height if remark else 0.0)
@@ -163,9 +164,9 @@ class _Press:
         self._set_figures(figures, sheet.w - sheet.margins.right - room + GAP_MM, y)
         sheet.set_y(y + height + 0.8)
 
-    def set_credits(self, leads: tuple[PrintedLead, ...]) -> None:
-        """Set who made the pictures that are not the program's own."""
-        found = picture_credits(self._key, leads, self._drawings) if self._drawings else ()
+    def set_credits(self) -> None:
+        """Set who made the pictures set so far that are not the program's own."""
+        found = picture_credits(self._drawn)
         if found:
             self._sheet.set_y(self._sheet.get_y() + 3)
             words = f"{self._language.say('Pictures')}: {'; '.join(found)}."

@@ -1,11 +1,12 @@
 """What was seen and what was not, for a rationale."""
 
 from collections.abc import Sequence
+from pathlib import Path
 
 from idkey import places
 from idkey.engine.labels import claimed
 from idkey.engine.result import Assessment, Blocked, Question
-from idkey.figures.own import supplied
+from idkey.figures.own import supplied_terms
 from idkey.figures.tiles import figure_path
 from idkey.model.case import Finding
 from idkey.model.key import Key
@@ -38,6 +39,7 @@ def _seen(
 ) -> SeenFinding:
     scores = key.cells.get((leader, finding.character), ())
     known = key.character.get(finding.character)
+    images, drawn = places.images_folder(), _drawn(key, finding)
     fits = None if finding.unseen or not scores else finding.character not in conflicting
     return SeenFinding(
         character=finding.character,
@@ -50,30 +52,26 @@ def _seen(
         by=finding.by,
         leader=shown(key, scores, language),
         fits=fits,
-        figures=_figures(key, finding),
-        figure_terms=_figure_terms(key, finding),
+        figures=tuple(file.relative_to(images).as_posix() for file in drawn.values()),
+        figure_terms=_terms(key, finding.character, drawn),
         pictures=finding.pictures,
     )
 
 
-def _figures(key: Key, finding: Finding) -> tuple[str, ...]:
-    if finding.negated:
-        return ()
+def _drawn(key: Key, finding: Finding) -> dict[str, Path]:
+    """The drawing of each state seen, where there is one."""
     images = places.images_folder()
-    files = (figure_path(images, key, finding.character, state) for state in finding.states)
-    return tuple(file.relative_to(images).as_posix() for file in files if file is not None)
+    states = () if finding.negated else finding.states
+    files = ((name, figure_path(images, key, finding.character, name)) for name in states)
+    return {name: file for name, file in files if file is not None}
 
 
-def _figure_terms(key: Key, finding: Finding) -> str:
-    images, character = places.images_folder(), finding.character
-    terms: dict[str, None] = {}
-    for name in () if finding.negated else finding.states:
-        figure = figure_path(images, key, character, name)
-        if supplied(images, key, character, name, figure=figure):
-            state = key.character[character].state(name)
-            said = ", ".join(filter(None, (state.figure_credit, state.figure_licence)))
-            terms |= {said: None} if said else {}
-    return "; ".join(terms)
+def _terms(key: Key, character: str, drawn: dict[str, Path]) -> str:
+    images = places.images_folder()
+    terms = (
+        supplied_terms(images, key, character, name, figure=file) for name, file in drawn.items()
+    )
+    return "; ".join(dict.fromkeys(filter(None, terms)))
 
 
 def unseen_characters(
