@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 import networkx as nx
 
+from idkey.app.workshop.forms_entries import shifted
 from idkey.engine.walk import graph
 from idkey.model.couplet import Couplet, Lead
 
@@ -139,13 +140,10 @@ def with_more(couplets: Couplets, name: str, lead: Lead) -> Couplets:
 
 def moved_lead(couplets: Couplets, name: str, number: int, *, there: int) -> Couplets:
     """The couplets with a lead at another place of its couplet."""
-
-    def moved(one: Couplet) -> Couplet:
-        leads = list(one.leads)
-        leads.insert(there, leads.pop(number))
-        return replace(one, leads=tuple(leads))
-
-    return tuple(moved(one) if one.id == name else one for one in couplets)
+    return tuple(
+        replace(one, leads=shifted(one.leads, number, there - number)) if one.id == name else one
+        for one in couplets
+    )
 
 
 def split_below(couplets: Couplets, name: str, number: int, *, words: str) -> Couplets:

@@ -1,9 +1,10 @@
 """The entries of a key by kind: found, put in place, added, moved."""
 
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from enum import StrEnum
+from typing import TypeVar
 from unicodedata import combining, normalize
 
 from idkey.formats.document import ID_PATTERN, LONGEST_ID
@@ -14,6 +15,8 @@ from idkey.model.key import Key
 from idkey.model.label import Label
 from idkey.model.source import Source
 from idkey.model.taxon import Taxon
+
+T = TypeVar("T")
 
 Entry = Character | Taxon | Label | Couplet | Source | Check
 
@@ -83,15 +86,19 @@ def duplicated(key: Key, kind: EntryKind, name: str, new_id: str) -> Key:
     return replace(key, scores=(*key.scores, *copies))
 
 
+def shifted(found: Sequence[T], here: int, steps: int) -> tuple[T, ...]:
+    """The same things with one of them so many places further on; it stops at the ends."""
+    rest = list(found)
+    one = rest.pop(here)
+    rest.insert(min(max(here + steps, 0), len(rest)), one)
+    return tuple(rest)
+
+
 def moved(key: Key, kind: EntryKind, name: str, steps: int) -> Key:
     """The key with an entry so many places further down; it stops at the ends."""
-    found = list(entries(key, kind))
+    found = entries(key, kind)
     here = next((n for n, one in enumerate(found) if one.id == name), None)
-    if here is None:
-        return key
-    there = min(max(here + steps, 0), len(found) - 1)
-    found.insert(there, found.pop(here))
-    return with_entries(key, kind, tuple(found))
+    return key if here is None else with_entries(key, kind, shifted(found, here, steps))
 
 
 def is_id(text: str) -> bool:

@@ -10,6 +10,7 @@ from idkey.app.parts.choice import Choice
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tips import plain_button, tip
+from idkey.app.workshop.forms_entries import shifted
 from idkey.app.workshop.forms_field import Field, Options
 
 LONGEST = 44
@@ -192,10 +193,5 @@ class PickField(Field):
     @Slot(int)
     def _on_chip_shifted(self, steps: int) -> None:
         chip = self.sender()
-        if not isinstance(chip, Chip) or self._value is None:
-            return
-        found = list(self._value)
-        here = found.index(chip.value)
-        there = min(max(here + steps, 0), len(found) - 1)
-        found.insert(there, found.pop(here))
-        self._edit(tuple(found))
+        if isinstance(chip, Chip) and self._value is not None:
+            self._edit(shifted(self._value, self._value.index(chip.value), steps))

@@ -12,7 +12,7 @@ from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.state_tile import StateTile
 from idkey.app.parts.tile_grid import TileGrid
 from idkey.app.workshop.form_fields import Fields
-from idkey.app.workshop.forms_entries import free_id
+from idkey.app.workshop.forms_entries import free_id, shifted
 from idkey.app.workshop.forms_field import Field
 from idkey.app.workshop.state_form import StateForm
 from idkey.app.workshop.state_form_picture import fitted, picture_file
@@ -205,8 +205,5 @@ class StatesField(Field):
     @Slot()
     def _on_moved(self) -> None:
         here = self._ids().index(self._current)
-        there = here + (-1 if self.sender() is self.earlier else 1)
-        states = list(self._character.states) if self._character else []
-        if 0 <= there < len(states):
-            states.insert(there, states.pop(here))
-            self.edited.emit(tuple(states))
+        states = self._character.states if self._character else ()
+        self.edited.emit(shifted(states, here, -1 if self.sender() is self.earlier else 1))
