@@ -79,8 +79,7 @@ class ChangeList(QWidget):
         return f"{part_words(part)} ({number})"
 
     def _narrow(self) -> None:
-        row = self.part.currentIndex()
-        part = self.part.value(row) if row >= 0 else None
+        part = self.part.chosen
         words = self.words.text().casefold().split()
         found = tuple(
             change

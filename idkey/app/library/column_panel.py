@@ -120,8 +120,8 @@ class ColumnPanel(QFrame):
         lines = (" ".join(line.split()) for line in self.states.toPlainText().splitlines())
         return replace(
             column,
-            role=self.role.value(self.role.currentIndex()),
-            kind=self.kind.value(self.kind.currentIndex()),
+            role=self.role.chosen,
+            kind=self.kind.chosen,
             unit=self.unit.text().strip(),
             states=tuple(dict.fromkeys(filter(None, lines))),
         )

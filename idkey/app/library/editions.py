@@ -105,8 +105,8 @@ class EditionChoice(QWidget):
     @property
     def edition(self) -> Edition | None:
         """The one that is chosen."""
-        row = self.choice.currentIndex()
-        return None if row < 0 else self.choice.value(row)
+        edition: Edition | None = self.choice.chosen
+        return edition
 
     def offer(self, found: Iterable[Edition]) -> None:
         """Offer other versions; files that were looked up, and what is chosen, stay."""

@@ -34,6 +34,12 @@ class Choice(QComboBox):
             self.addItem(text)
             self._values.append(value)
 
+    @property
+    def chosen(self) -> Any:
+        """The value that is chosen; None while none is on offer."""
+        row = self.currentIndex()
+        return None if row < 0 else self.value(row)
+
     def value(self, row: int) -> Any:
         """The value in a row; Qt itself would turn an enum of strings into its string."""
         return self._values[row]

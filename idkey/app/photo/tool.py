@@ -184,7 +184,7 @@ class PhotoTool(PhotoLayout):
 
     @property
     def _look(self) -> Look:
-        look: Look = self.looks.value(self.looks.currentIndex())
+        look: Look = self.looks.chosen
         return look
 
     def _tell(self, finding: Finding | None) -> None:

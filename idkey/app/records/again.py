@@ -220,7 +220,7 @@ class AgainPage(QWidget):
 
     @Slot(object)
     def _on_counted(self, counted: tuple[tuple[str, str, int], ...]) -> None:
-        here = self.key.value(self.key.currentIndex()) if self.key.count() else None
+        here = self.key.chosen
         one, many = self.tr("{title}: one case"), self.tr("{title}: {n} cases")
         self.key.offer(
             ((one if n == 1 else many).format(title=title, n=n), name) for name, title, n in counted
@@ -244,7 +244,7 @@ class AgainPage(QWidget):
     @Slot()
     def _on_run_clicked(self) -> None:
         self.done.setText("")
-        self.state.start(str(self.key.value(self.key.currentIndex())))
+        self.state.start(str(self.key.chosen))
 
     @Slot()
     def _on_look_clicked(self) -> None:

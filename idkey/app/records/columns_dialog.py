@@ -84,7 +84,7 @@ class ColumnsDialog(QDialog):
     @property
     def mapping(self) -> dict[str, str]:
         """The column of each field that has one."""
-        chosen = {field: str(one.value(one.currentIndex())) for field, one in self.fields.items()}
+        chosen = {field: str(one.chosen) for field, one in self.fields.items()}
         return {field: column for field, column in chosen.items() if column}
 
     def _lay_out(self) -> None:

@@ -70,7 +70,7 @@ class LabelDialog(QDialog):
     @property
     def choice(self) -> LabelChoice:
         """What is chosen."""
-        name = str(self.stock.value(self.stock.currentIndex()))
+        name = str(self.stock.chosen)
         return LabelChoice(stock=name, used=self.used.value(), cut=self.cut.isChecked())
 
     @property

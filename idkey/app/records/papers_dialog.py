@@ -187,5 +187,5 @@ def _new_intake(found: Detail) -> Intake:
 
 def _text(field: QLineEdit | Choice) -> str:
     if isinstance(field, Choice):
-        return str(field.value(field.currentIndex()))
+        return str(field.chosen)
     return field.text().strip()

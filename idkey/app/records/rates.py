@@ -192,7 +192,7 @@ class RatesPage(QWidget):
 
     def _course(self, found: Rates) -> Course:
         """The course that is shown: the chosen one where it is still there, else all cases."""
-        chosen = self.whose.value(self.whose.currentIndex()) if self.whose.count() else None
+        chosen = self.whose.chosen
         return next((one for one in found.courses if _id(one) == chosen), found.courses[0])
 
     def _offer_courses(self, found: Rates) -> None:
