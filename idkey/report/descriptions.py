@@ -111,13 +111,18 @@ def description_text(key: Key, taxon: str, language: Language = ENGLISH, *, widt
     found = description(key, taxon, language)
     blocks = [found.name, " ".join(found.head)]
     for part in found.parts:
-        title = part.part.replace("_", " ") or language.say("whole animal")
         said = "; ".join(_cited(statement) for statement in part.statements)
-        blocks.append(f"{title[:1].upper()}{title[1:]}. {said}.")
+        blocks.append(f"{part_title(part, language)}. {said}.")
     if found.unscored:
         names = "; ".join(found.unscored)
         blocks.append(language.say("Nothing scored: {names}.", names=names))
     return "\n".join(line for block in blocks for line in wrap(block, width)) + "\n"
+
+
+def part_title(part: PartDescription, language: Language) -> str:
+    """What a part of the body is called at the beginning of its statements."""
+    title = part.part.replace("_", " ") or language.say("whole animal")
+    return f"{title[:1].upper()}{title[1:]}"
 
 
 def _cited(statement: Statement) -> str:

@@ -4,7 +4,14 @@ from collections.abc import Iterator, Sequence
 from html import escape
 
 from idkey.engine.matrix import Matrix
-from idkey.report.descriptions import description, description_text, diagnosis_sentence
+from idkey.model.key import Key
+from idkey.report.descriptions import (
+    Description,
+    description,
+    description_text,
+    diagnosis_sentence,
+    part_title,
+)
 from idkey.report.language import ENGLISH, Language
 from idkey.report.names import rich, rich_text, scientific_names
 
@@ -58,16 +65,14 @@ def taxon_html(
     told = diagnosis_sentence(matrix, taxon, language, margin=margin)
     parts = [f"<h2>{name}</h2>", f"<p>{rich(key, told)}</p>"]
     if described:
-        parts += _described(matrix, taxon, language)
+        parts += _described(key, found, language)
     return f"<section>{''.join(parts)}</section>"
 
 
-def _described(matrix: Matrix, taxon: str, language: Language) -> Iterator[str]:
-    key = matrix.key
-    found, names = description(key, taxon, language), scientific_names(key)
+def _described(key: Key, found: Description, language: Language) -> Iterator[str]:
+    names = scientific_names(key)
     yield f"<p>{rich_text(names, ' '.join(found.head))}</p>"
     for part in found.parts:
-        title = part.part.replace("_", " ") or language.say("whole animal")
         said = "; ".join(
             rich_text(names, one.text)
             + (
@@ -77,7 +82,7 @@ def _described(matrix: Matrix, taxon: str, language: Language) -> Iterator[str]:
             )
             for one in part.statements
         )
-        yield f"<p><b>{escape(title[:1].upper() + title[1:])}.</b> {said}.</p>"
+        yield f"<p><b>{escape(part_title(part, language))}.</b> {said}.</p>"
     if found.unscored:
         text = language.say("Nothing scored: {names}.", names="; ".join(found.unscored))
         yield f'<p class="sources">{escape(text)}</p>'
