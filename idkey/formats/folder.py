@@ -153,7 +153,7 @@ def write_key(key: Key, folder: Path) -> None:
 
 def _said(folder: Path) -> dict[str, dict[str, Any]] | None:
     """What the files of a folder say, also where they do not fit together; None for nothing."""
-    key = (check_key(folder)[0] or mendable_key(folder)) if folder.is_dir() else None
+    key = mendable_key(folder)
     try:
         return None if key is None else folder_documents(key)
     except IdKeyError:
