@@ -91,8 +91,7 @@ class CoupletText(QWidget):
         if couplets == self._shown or self._pause.isActive() or self.mistakes:
             return
         self._shown = couplets
-        if couplets_of_text(self.text.toPlainText(), editing.key)[0] != couplets:
-            self._write(couplets_text(couplets))
+        self._write(couplets_text(couplets))
 
     def go_to(self, line: int) -> None:
         """Put the caret at the start of a line, counted from 1, and the focus into the text."""
