@@ -21,7 +21,7 @@ from idkey.app.workshop.forms_entries import Entry, EntryKind, free_id
 from idkey.app.workshop.forms_field import Field, Options
 from idkey.app.workshop.forms_form import Form, value_at
 from idkey.app.workshop.forms_page import EntryPage
-from idkey.app.workshop.forms_references import changes
+from idkey.app.workshop.forms_references import Uses, changes
 from idkey.app.workshop.forms_typed import TypedField
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.state_form_tiles import StatesField
@@ -211,12 +211,7 @@ class CharacterPage(EntryPage):
         key = with_kind(self.key, one.id, kind, words=self._two())
         words = self.tr("Kind of {name}").format(name=one.name)
         lost = changes(self.key, key)
-        if kind.numeric == one.kind.numeric or (
-            lost.characters
-            == (one.id,)
-            == (*lost.characters, *lost.couplets, *lost.checks, *lost.labels)
-            and not lost.scores
-        ):
+        if lost == Uses(characters=(one.id,)):
             self.state.change(key, words)
             return
         self.form.fields["kind"].show_value(one.kind)
