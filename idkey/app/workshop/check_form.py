@@ -163,7 +163,7 @@ class CheckPage(EntryPage):
             (result.wrongly_kept, self.tr("The matrix leaves what must go: {taxa}.")),
         ):
             if taxa:
-                found.append(words.format(taxa=", ".join(_name(key, one) for one in taxa)))
+                found.append(words.format(taxa=", ".join(name_of(key, one) for one in taxa)))
         return found
 
     def _result(self, name: str) -> CheckResult | None:
@@ -171,7 +171,3 @@ class CheckPage(EntryPage):
         if key is not self._of:
             self._of, self._results = key, check_results(key)
         return self._results.get(name)
-
-
-def _name(key: Key, taxon: str) -> str:
-    return name_of(key, taxon) if taxon in key.taxon else taxon

@@ -21,6 +21,7 @@ from idkey.app.workshop.couplet_layout import couplet, layout
 from idkey.app.workshop.couplet_text import letter
 from idkey.model.couplet import Lead
 from idkey.model.key import Key
+from idkey.report.names import name_of
 
 NEAREST, FARTHEST = 1.6, 0.22
 """How far the sheet can be brought near and moved away."""
@@ -190,9 +191,8 @@ class CoupletGraph(QGraphicsView):
         return self.mapFromScene(card.mapToScene(middle))
 
     def _goal_at(self, point: QPoint) -> str:
-        place = self.place_at(point)
-        on_card = any(isinstance(item, CardItem) for item in self.items(point))
-        return place[0] if place is not None and on_card else ""
+        cards = (item.card.id for item in self.items(point) if isinstance(item, CardItem))
+        return next(cards, "")
 
     def _drop_rubber(self) -> None:
         if self._rubber is not None:
@@ -292,6 +292,6 @@ class CoupletGraph(QGraphicsView):
         lead = self._lead()
         if lead is None or self._chosen is None:
             return self._chosen[0] if self._chosen else ""
-        names = ", ".join(key.taxon[t].name if t in key.taxon else t for t in lead.taxa)
+        names = ", ".join(name_of(key, taxon) for taxon in lead.taxa)
         name = f"{self._chosen[0]} {letter(self._chosen[1])}"
         return f"{name}. {lead.statement} → {lead.to or names}"

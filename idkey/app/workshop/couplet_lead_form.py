@@ -1,7 +1,7 @@
 """The form of one lead: what the animal shows, what that means, where it goes, and agreement."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QCoreApplication, Signal, Slot
@@ -167,7 +167,7 @@ class LeadForm(Form):
     @Slot(str, object)
     def _on_edited(self, path: str, value: object) -> None:
         if self._lead is not None:
-            self.changed.emit(lead_of(replace(with_value(written(self._lead), path, value))))
+            self.changed.emit(lead_of(with_value(written(self._lead), path, value)))
 
 
 def agreement_words(key: Key, fact: LeadFact | None) -> tuple[str, str]:

@@ -3,7 +3,6 @@ r"""Texts on one line: new lines, backslashes and blanks at the ends are written
 import re
 
 _SIGN = re.compile(r"\\(.)", re.DOTALL)
-_BLANKS = re.compile(r"^\s|\s$")
 
 
 def packed(text: str) -> str:

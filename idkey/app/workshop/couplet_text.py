@@ -16,7 +16,7 @@ from string import ascii_lowercase
 
 from idkey.app.workshop.couplet_reading import Mistake, Reader
 from idkey.app.workshop.couplet_signs import packed
-from idkey.formats.plain import number
+from idkey.app.workshop.forms_values import number_text
 from idkey.model.couplet import Couplet, Lead, Sees
 from idkey.model.key import Key
 
@@ -57,11 +57,7 @@ def _goal(lead: Lead, ids: frozenset[str]) -> str:
 def _sees(sees: Sees) -> str:
     if sees.states:
         return f"{sees.character} = {', '.join(sees.states)}"
-    return f"{sees.character} = {_bound(sees.low)}..{_bound(sees.high)}"
-
-
-def _bound(value: float | None) -> str:
-    return "" if value is None else repr(number(value))
+    return f"{sees.character} = {number_text(sees.low)}..{number_text(sees.high)}"
 
 
 def couplets_of_text(text: str, key: Key) -> tuple[tuple[Couplet, ...] | None, tuple[Mistake, ...]]:

@@ -1,7 +1,6 @@
 """The field for what a label usually turns out to be."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import Slot
@@ -73,4 +72,4 @@ class RatesField(Field):
     @Slot(str, object)
     def _on_form_edited(self, path: str, value: object) -> None:
         rates = with_value(self._value or NOTHING, path, value)
-        self.edited.emit(replace(rates) if rates.shares else None)
+        self.edited.emit(rates if rates.shares else None)
