@@ -73,7 +73,7 @@ class AuditPage(LivePage):
         if editing.checking and self._all:
             self.counts.setText(audit_counts(editing))
             return
-        self._all = audit_rows(editing, self._desk.language)
+        self._all = tuple(audit_rows(editing, self._desk.language))
         self.counts.setText(audit_counts(editing))
         self._offer(counted(editing))
         self._filter()

@@ -1,5 +1,6 @@
 """Mistakes and weaknesses of a key as rows: one list, searchable, with place and mend."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
@@ -59,10 +60,11 @@ class AuditRow:
         return all(word in text for word in words.casefold().split())
 
 
-def audit_rows(editing: Editing, language: Language) -> tuple[AuditRow, ...]:
+def audit_rows(editing: Editing, language: Language) -> Iterator[AuditRow]:
     """What was found about a key, errors first, then warnings, then weaknesses.
 
     Of each sort the first `MOST`: a key out of a spreadsheet may lack a hundred thousand sources.
+    A row is worded when it is asked for.
     """
     left = dict.fromkeys((*Weight, *Weakness), MOST)
 
@@ -71,10 +73,12 @@ def audit_rows(editing: Editing, language: Language) -> tuple[AuditRow, ...]:
         return left[sort] >= 0
 
     mistakes = sorted(editing.problems, key=lambda one: one.severity is not Severity.ERROR)
-    return (
-        *(_mistake(one, editing.folder) for one in mistakes if wanted(_weight(one))),
-        *(_weakness(editing.key, one, language) for one in editing.remarks if wanted(one.weakness)),
-    )
+    for mistake in mistakes:
+        if wanted(_weight(mistake)):
+            yield _mistake(mistake, editing.folder)
+    for remark in editing.remarks:
+        if wanted(remark.weakness):
+            yield _weakness(editing.key, remark, language)
 
 
 def counted(editing: Editing) -> dict[Sort, int]:

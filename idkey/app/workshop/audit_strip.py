@@ -1,7 +1,5 @@
 """The foot of the workshop: how the key stands, and the first thing to mend."""
 
-from dataclasses import replace
-
 from PySide6.QtCore import QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QWidget
@@ -60,8 +58,7 @@ class AuditStrip(QFrame):
     def show_editing(self, editing: Editing) -> None:
         """Show how the key stands now."""
         self.counts.setText(audit_counts(editing))
-        worst = replace(editing, remarks=editing.remarks[:1])
-        self._row = next(iter(audit_rows(worst, self._desk.language)), None)
+        self._row = next(audit_rows(editing, self._desk.language), None)
         mistaken = self._row is not None and self._row.weight is not Weight.REMARK
         self._mark.show_weight(self._row.weight if self._row else None)
         self.go.setVisible(mistaken)
