@@ -1,6 +1,6 @@
 """The pages of the workshop, in order."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
@@ -25,6 +25,7 @@ from idkey.app.workshop.print_page import PrintPage
 from idkey.app.workshop.source_form import SourcePage
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.taxon_form import TaxonPage
+from idkey.formats.problem import Problem
 
 translate = QCoreApplication.translate
 
@@ -40,7 +41,8 @@ class WorkshopPage:
         id: Stable name.
         title: What it is called.
         made: Builds it; it listens to `state.changed` itself, and draws `state.editing` at once.
-        shows: Whether it can show a place that was asked for (a `Problem` or a `Remark`).
+        shows: Whether it can show a place that was asked for (a `Problem` or a `Remark`); of a
+            problem its file counts, and the first step of the way into it, if it goes on.
         begins: Whether another kind of work begins with it: writing, checking, handing on.
     """
 
@@ -49,6 +51,22 @@ class WorkshopPage:
     made: Made
     shows: Callable[[object], bool] = lambda _: False
     begins: bool = False
+
+
+def mistakes_by_page(
+    pages: Iterable[WorkshopPage], problems: Iterable[Problem]
+) -> Mapping[str, int]:
+    """How many of the problems each page can show, by its id.
+
+    A key out of a spreadsheet may have a hundred thousand; no page is asked about each of them.
+    """
+    alike: dict[object, list[Problem]] = {}
+    for one in problems:
+        alike.setdefault((one.file, one.loc[:1], len(one.loc) > 1), []).append(one)
+    return {
+        page.id: sum(len(group) for group in alike.values() if page.shows(group[0]))
+        for page in pages
+    }
 
 
 def workshop_pages() -> tuple[WorkshopPage, ...]:

@@ -17,7 +17,7 @@ from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.head import Head
 from idkey.app.workshop.opening import large
 from idkey.app.workshop.page_list import PageList, PageRow
-from idkey.app.workshop.pages import WorkshopPage, workshop_pages
+from idkey.app.workshop.pages import mistakes_by_page, workshop_pages
 from idkey.app.workshop.start import StartPage
 from idkey.app.workshop.state import WorkshopState
 from idkey.formats.problem import Problem
@@ -139,15 +139,19 @@ class WorkshopView(QWidget):
         self.head.show_editing(editing)
         if editing.problems is not self._counted or not self.list.rows.rows:
             self._counted = editing.problems
-            self.list.show_pages(tuple(self._row(page) for page in self._pages.values()))
+            self.list.show_pages(self._rows(editing.problems))
         self._whole.setCurrentWidget(self.table)
         if not self.list.current and self._pages:
             here = self._state.page
             self.list.go_to(here if here in self._pages else next(iter(self._pages)))
 
-    def _row(self, page: WorkshopPage) -> PageRow:
-        mistakes = sum(page.shows(problem) for problem in self._counted)
-        return PageRow(id=page.id, title=page.title, mistakes=mistakes, begins=page.begins)
+    def _rows(self, problems: tuple[Problem, ...]) -> tuple[PageRow, ...]:
+        pages = self._pages.values()
+        mistakes = mistakes_by_page(pages, problems)
+        return tuple(
+            PageRow(id=page.id, title=page.title, mistakes=mistakes[page.id], begins=page.begins)
+            for page in pages
+        )
 
     def _show_start(self) -> None:
         unsaved = frozenset(self._state.drafts.folders())

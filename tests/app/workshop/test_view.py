@@ -18,11 +18,13 @@ from idkey.app.window.rooms import made_workshop
 from idkey.app.window.window import Window
 from idkey.app.workshop.copy_dialog import CopyDialog
 from idkey.app.workshop.opening import MANY_TAXA
+from idkey.app.workshop.pages import mistakes_by_page, workshop_pages
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.trouble_dialog import TroubleDialog, WayOut
 from idkey.app.workshop.view import WorkshopView
 from idkey.engine.sample import SAMPLE_KEY
 from idkey.formats.folder import read_key, write_key
+from idkey.formats.problem import Problem
 from tests.app.workshop.conftest import delete
 from tests.bench.matrix_grid import made_up
 
@@ -234,6 +236,25 @@ def test_a_large_key_is_read_while_the_window_goes_on(
     assert view.head.title.text == key.title
     assert view.notice.text == ""
     assert view.stack.currentWidget().model.rowCount() == MANY_TAXA + 1
+
+
+def test_each_page_counts_the_mistakes_it_can_show(qapp: QApplication, tmp_path: Path):
+    files = ("key.yaml", "characters.yaml", "couplets.yaml", "sources.yaml", "taxa/one.yaml")
+    ways = ((), ("scores",), ("scores", "colour"), ("scores", "colour", 0), (2,), (2, "name"))
+    problems = [
+        Problem(
+            file=tmp_path / file, line=line, column=1, problem="Wrong.", remedy="Mend.", loc=way
+        )
+        for file in files
+        for way in ways
+        for line in (1, 2)
+    ]
+    pages = workshop_pages()
+    counted = mistakes_by_page(pages, problems)
+
+    assert counted == {page.id: sum(map(page.shows, problems)) for page in pages}
+    assert counted["matrix"] == 4
+    assert counted["taxa"] == 6
 
 
 def test_every_control_of_the_matrix_has_a_name_and_is_reached_by_tab(
