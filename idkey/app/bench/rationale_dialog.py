@@ -24,7 +24,9 @@ from idkey.app.parts.answer import read_texts
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, previewed
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.messages import Message
+from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.sheet import page_style
 from idkey.store.record import Papers, Sale
 
@@ -63,7 +65,7 @@ class RationaleDialog(QDialog):
         self._papers = papers
         self._desk = desk
         self.setWindowTitle(self.tr("Rationale"))
-        self.resize(desk.theme.px(900), desk.theme.px(660))
+        fit(self, (desk.theme.px(900), desk.theme.px(660)), parent)
         self.number = QLineEdit()
         self.date = QLineEdit(QDate.currentDate().toString(Qt.DateFormat.ISODate))
         self.price = QLineEdit(session.case.claim.price)
@@ -128,7 +130,9 @@ class RationaleDialog(QDialog):
         self.write.setEnabled(True)
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
+        fields = QWidget()
+        form = QFormLayout(fields)
+        form.setContentsMargins(0, 0, 0, 0)
         form.setSpacing(8)
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
         for name, field in self._fields().items():
@@ -140,8 +144,7 @@ class RationaleDialog(QDialog):
         side = QVBoxLayout()
         side.setSpacing(12)
         side.addWidget(caption(self.tr("Rationale"), "title"))
-        side.addLayout(form)
-        side.addStretch(1)
+        side.addWidget(scrolled(fields, as_wide=True), 1)
         side.addWidget(self.said)
         side.addWidget(self.show_pdf)
         side.addWidget(self.write)

@@ -1,5 +1,6 @@
 """What fits into the window whatever the text size: dialogs over it, columns side by side."""
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QBoxLayout, QDialog, QWidget
 
 from idkey.app.parts.theme import Theme
@@ -11,10 +12,12 @@ EDGE = 24
 """Pixels of the window that stay in sight around a dialog."""
 
 
-def fit(dialog: QDialog, wanted: tuple[int, int], over: QWidget) -> None:
-    """Give a dialog the size it wants, as far as the window has room for it."""
-    room = over.window().size()
-    dialog.resize(min(wanted[0], room.width() - EDGE), min(wanted[1], room.height() - EDGE))
+def fit(dialog: QDialog, wanted: tuple[int, int], over: QWidget | None) -> None:
+    """Give a dialog the size it wants, as far as the window it lies over has room for it."""
+    size = QSize(*wanted)
+    if over is not None:
+        size = size.boundedTo(over.window().size() - QSize(EDGE, EDGE))
+    dialog.resize(size)
 
 
 def beside(theme: Theme) -> QBoxLayout:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayo
 
 from idkey import __version__, places
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import head, paragraph
 from idkey.app.parts.sheet import page_style
 from idkey.bootstrap import requirement
@@ -65,7 +66,7 @@ class AboutDialog(QDialog):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(self.tr("About idkey"))
-        self.resize(desk.theme.px(620), desk.theme.px(560))
+        fit(self, (desk.theme.px(620), desk.theme.px(560)), parent)
         self.text = QTextBrowser()
         self.text.setOpenLinks(False)
         self.text.setAccessibleName(self.tr("About idkey"))

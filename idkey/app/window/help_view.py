@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QTextBrowser, QVBoxLayout, Q
 
 from idkey.app.parts.captions import button
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.fitting import fit
 
 FIRST = "index.md"
 """Page the manual opens with."""
@@ -47,7 +48,7 @@ class HelpView(QDialog):
         super().__init__(parent)
         self._folder = folder.resolve()
         self.setWindowTitle(self.tr("Manual"))
-        self.resize(desk.theme.px(820), desk.theme.px(680))
+        fit(self, (desk.theme.px(820), desk.theme.px(680)), parent)
         self.text = ManualPage(desk.theme.px(720))
         self.text.setOpenLinks(False)
         self.text.setAccessibleName(self.tr("Manual"))
