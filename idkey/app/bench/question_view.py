@@ -101,10 +101,6 @@ class QuestionView(QFrame):
         elif not self._focus_owed:
             self.entry.focus()
 
-    def put_number(self, text: str, spread: str) -> None:
-        """Put a measured number on the card."""
-        self._change(replace(self.answer, number=text, spread=spread))
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Render the drawings at their new size."""
         self._render_tiles()
@@ -267,7 +263,9 @@ class QuestionView(QFrame):
     def _on_number_key(self) -> None:
         shortcut = self.sender()
         if isinstance(shortcut, QShortcut):
-            for tile in self.grid.tiles[int(shortcut.key().toString()) - 1 :][:1]:
+            number = int(shortcut.key().toString()) - 1
+            if number < len(self.grid.tiles):
+                tile = self.grid.tiles[number]
                 tile.setFocus(Qt.FocusReason.ShortcutFocusReason)
                 self._change(self.answer.mark(tile.state.id))
 

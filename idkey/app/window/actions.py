@@ -42,11 +42,6 @@ class Actions(QObject):
     def __getitem__(self, command: str) -> QAction:
         return self._actions[command]
 
-    def retranslate(self) -> None:
-        """Say the titles in the language of the window."""
-        for command in COMMANDS:
-            self._actions[command.id].setText(command.title)
-
     def run(self, command: str) -> None:
         """Do what a command does, if it may be done now."""
         if self._actions[command].isEnabled():
