@@ -111,14 +111,6 @@ def led_to(couplets: Couplets, name: str, number: int, *, goal: str) -> Couplets
     return with_lead(couplets, name, number, lead=replace(lead, to=goal, taxa=()))
 
 
-def ended_in(couplets: Couplets, name: str, number: int, *, taxa: tuple[str, ...]) -> Couplets:
-    """The couplets with a lead that ends in taxa; the same when there are none."""
-    lead = lead_at(couplets, name, number)
-    if lead is None or not taxa:
-        return couplets
-    return with_lead(couplets, name, number, lead=replace(lead, to="", taxa=taxa))
-
-
 def without_lead(couplets: Couplets, name: str, number: int) -> Couplets:
     """The couplets without a lead; a couplet left with one lead is passed over."""
     leads = {c.id: list(c.leads) for c in couplets}

@@ -9,11 +9,11 @@ from hypothesis import given, settings
 from idkey import places
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.app.workshop.couplet_edit import (
-    ended_in,
     led_to,
     renumbered,
     split_below,
     taxa_below,
+    with_lead,
     without_couplet,
     without_lead,
 )
@@ -140,7 +140,8 @@ def test_circles_lost_goals_and_unreached_couplets_are_facts(key: Key):
 
 
 def test_a_lead_against_the_matrix_names_the_taxa(key: Key):
-    couplets = ended_in(key.couplets, "1", 0, taxa=("pandinus_imperator",))
+    ends = replace(key.couplets[0].leads[0], to="", taxa=("pandinus_imperator",))
+    couplets = with_lead(key.couplets, "1", 0, lead=ends)
 
     facts = couplet_facts(replace(key, couplets=couplets))
 
