@@ -53,6 +53,14 @@ def unpacked(file: Path, names: re.Pattern[str], largest: int) -> Iterator[tuple
         raise IdKeyError(f"{file.name} is damaged, or no package at all.", _REMEDY) from err
 
 
+def entry_of(name: str) -> zipfile.ZipInfo:
+    """What a zip file says about a plain file in it: the same on every day and machine."""
+    entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
+    entry.external_attr = 0o100644 << 16
+    entry.create_system = 3
+    return entry
+
+
 def _check_entries(archive: str, entries: list[zipfile.ZipInfo], names: re.Pattern[str]) -> None:
     if len(entries) > MOST_ENTRIES:
         raise IdKeyError(f"{archive} holds more than {MOST_ENTRIES} files.", _REMEDY)

@@ -6,6 +6,7 @@ import zipfile
 from collections.abc import Iterable, Iterator
 from xml.sax.saxutils import escape, quoteattr
 
+from idkey.formats.archive import entry_of
 from idkey.formats.xml_nodes import legal
 
 MEDIA = "application/vnd.oasis.opendocument.spreadsheet"
@@ -33,16 +34,11 @@ def ods_bytes(sheets: Iterable[tuple[str, Rows]]) -> bytes:
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
         # The kind of document comes first and unpacked, so that it can be told from the start.
-        _put(archive, "mimetype", MEDIA, zipfile.ZIP_STORED)
-        _put(archive, "content.xml", "".join(_content(sheets)), zipfile.ZIP_DEFLATED)
-        _put(archive, "META-INF/manifest.xml", _MANIFEST, zipfile.ZIP_DEFLATED)
+        archive.writestr(entry_of("mimetype"), MEDIA, zipfile.ZIP_STORED)
+        content = "".join(_content(sheets))
+        archive.writestr(entry_of("content.xml"), content, zipfile.ZIP_DEFLATED)
+        archive.writestr(entry_of("META-INF/manifest.xml"), _MANIFEST, zipfile.ZIP_DEFLATED)
     return out.getvalue()
-
-
-def _put(archive: zipfile.ZipFile, name: str, text: str, how: int) -> None:
-    entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
-    entry.external_attr = 0o100644 << 16
-    archive.writestr(entry, text.encode(), how)
 
 
 def _content(sheets: Iterable[tuple[str, Rows]]) -> Iterator[str]:

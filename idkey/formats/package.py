@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from pathlib import Path, PurePosixPath
 
 from idkey.errors import IdKeyError
-from idkey.formats.archive import unpacked
+from idkey.formats.archive import entry_of, unpacked
 from idkey.formats.draft import drafted
 from idkey.formats.emit import text_of
 from idkey.formats.folder import checked
@@ -84,10 +84,7 @@ def write_package(
     manifest = json.dumps(about, indent=1, ensure_ascii=False).encode()
     with replacing(file) as new, zipfile.ZipFile(new, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, raw in {MANIFEST: manifest, **dict(sorted(contents.items()))}.items():
-            entry = zipfile.ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
-            entry.external_attr = 0o100644 << 16
-            entry.create_system = 3
-            archive.writestr(entry, raw, zipfile.ZIP_DEFLATED)
+            archive.writestr(entry_of(name), raw, zipfile.ZIP_DEFLATED)
     return left
 
 
