@@ -3,17 +3,15 @@
 import uuid
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from functools import lru_cache
 
 from idkey.engine.assess import assess
-from idkey.engine.compile import compile_key
+from idkey.engine.compile import compiled
 from idkey.engine.labels import claimed
-from idkey.engine.matrix import Matrix
 from idkey.engine.priors import label_prior
 from idkey.engine.questions import questions
 from idkey.engine.result import Assessment, Level, Question, VerdictKind
 from idkey.engine.thumbs import Leaning, leaning
-from idkey.model.case import Care, Case, Specimen
+from idkey.model.case import Case
 from idkey.model.character import Look
 from idkey.model.key import Key
 
@@ -46,7 +44,7 @@ class Judgement:
 
 def judged(key: Key, case: Case) -> Judgement:
     """Weigh a case; the key's own rates for its label count when the case wants a prior."""
-    matrix = _matrix(key, case.specimen, case.care)
+    matrix = compiled(key, case.specimen, case.care)
     label = claimed(key, case)
     prior = label_prior(key, label, {}).shares if label and case.use_prior else None
     assessment = assess(matrix, case, prior)
@@ -67,8 +65,3 @@ def new_case(key: Key) -> Case:
 def now() -> str:
     """This moment, ISO 8601 in UTC."""
     return datetime.now(UTC).isoformat(timespec="seconds").replace("+00:00", "Z")
-
-
-@lru_cache(maxsize=4)
-def _matrix(key: Key, specimen: Specimen, care: Care) -> Matrix:
-    return compile_key(key, specimen, care)

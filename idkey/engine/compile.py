@@ -1,5 +1,7 @@
 """From a key to its matrix."""
 
+from functools import lru_cache
+
 import numpy as np
 
 from idkey.engine.column import compiled_column
@@ -38,3 +40,9 @@ def compile_key(key: Key, specimen: Specimen = _ANY, care: Care = Care.ORDINARY)
     genera = {genus: n for n, genus in enumerate(dict.fromkeys(t.genus for t in key.taxa))}
     kin = np.array([genera[taxon.genus] for taxon in key.taxa], np.intp)
     return assembled(key, specimen, care, cells, kin=kin)
+
+
+@lru_cache(maxsize=8)
+def compiled(key: Key, specimen: Specimen, care: Care) -> Matrix:
+    """The same, with the latest few kept: for case after case judged with one key."""
+    return compile_key(key, specimen, care)

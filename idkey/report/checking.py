@@ -5,7 +5,7 @@ from pathlib import Path
 
 from idkey import __version__
 from idkey.engine.assess import assess
-from idkey.engine.compile import compile_key
+from idkey.engine.compile import compiled
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
@@ -117,7 +117,7 @@ def _again(store: Store, found: Rationale, key: Key) -> str:
     stored = store.case(found.case.id, number)
     case = replace(stored.case, key_version=key.version, key_digest=key.digest)
     prior = dict(found.prior.shares) or None
-    again = assess(compile_key(key, case.specimen, case.care), case, prior)
+    again = assess(compiled(key, case.specimen, case.care), case, prior)
     sold = {sale.number: sale for sale in store.sales(case.id)}
     noted: tuple[Papers | None, ...] = papers_ever(store, case.id) if found.papers else (None,)
     made = [

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from idkey import __version__
-from idkey.engine.compile import compile_key
+from idkey.engine.compile import compiled
 from idkey.engine.labels import claimed
 from idkey.engine.questions import questions
 from idkey.engine.result import Assessment, Caution, Level, Stake
@@ -94,7 +94,7 @@ def rationale(
 def _weighed(key: Key, assessment: Assessment, language: Language) -> dict[str, Any]:
     """Fields about what else it could be, and what was not looked at."""
     verdict = assessment.verdict
-    matrix = compile_key(key, assessment.case.specimen, assessment.case.care)
+    matrix = compiled(key, assessment.case.specimen, assessment.case.care)
     asked, alike = questions(matrix, assessment), look_alikes(key, assessment, language)
     leans = leaning(matrix, assessment, dict(assessment.prior))
     return {

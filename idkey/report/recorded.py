@@ -2,18 +2,16 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from idkey.engine.assess import assess
-from idkey.engine.compile import compile_key
+from idkey.engine.compile import compiled
 from idkey.engine.labels import claimed
-from idkey.engine.matrix import Matrix
 from idkey.engine.priors import label_prior
 from idkey.engine.result import Assessment
 from idkey.errors import IdKeyError
-from idkey.model.case import Care, Case, Specimen
+from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.report.dwc_rows import ArchivedCase
 from idkey.report.notes import PictureNote
@@ -65,7 +63,7 @@ def judged(store: Store, key: Key, case: Case) -> Assessment:
         outcomes = store.outcomes(label.id, excluding=case.id, key=key.id)
         known = {taxon: n for taxon, n in outcomes.items() if taxon in key.taxon}
         prior = label_prior(key, label, known).shares
-    return assess(_matrix(key, case.specimen, case.care), case, prior)
+    return assess(compiled(key, case.specimen, case.care), case, prior)
 
 
 def recorded(store: Store, key_of: KeyOf, case_id: str, number: int | None = None) -> Recorded:
@@ -150,8 +148,3 @@ def _pictured(one: Recorded) -> Rationale:
     }
     notes = (PictureNote(id=name, caption=words, sha256=name) for name, words in named.items())
     return replace(one.rationale(), pictures=tuple(notes))
-
-
-@lru_cache(maxsize=8)
-def _matrix(key: Key, specimen: Specimen, care: Care) -> Matrix:
-    return compile_key(key, specimen, care)

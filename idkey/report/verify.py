@@ -11,7 +11,7 @@ from pypdf.errors import PyPdfError
 
 from idkey import __version__, places
 from idkey.engine.assess import assess
-from idkey.engine.compile import compile_key
+from idkey.engine.compile import compiled
 from idkey.errors import IdKeyError
 from idkey.model.case import Case, Finding
 from idkey.model.key import Key
@@ -164,7 +164,7 @@ def changes(found: Rationale, key: Key) -> tuple[Change, ...]:
     """What `key` answers otherwise on the same findings, with the same starting rates."""
     case = _known(found.case, key)
     prior = dict(found.prior.shares) or None
-    again = assess(compile_key(key, case.specimen, case.care), case, prior)
+    again = assess(compiled(key, case.specimen, case.care), case, prior)
     now = rationale(key, again, language=found.language)
     pairs = (
         ("verdict", found.title, now.title),
