@@ -53,8 +53,6 @@ class ArrivalPage(QWidget):
         self.verdict = caption()
         self.report = TextPage(desk.theme)
         self.changes = ChangeList(desk)
-        for label in (self.title, self.about, self.verdict):
-            label.setTextFormat(Qt.TextFormat.PlainText)
         self.back = KeyButton(self.tr("Back"), "Esc", desk.theme, "quiet")
         self.add = button(self.tr("Add to my keys"), "main")
         self.replace = button(self.tr("Replace mine"))

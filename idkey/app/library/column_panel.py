@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QLabel, QLineEdit, QPlainTextEdit, QSizePolicy, QVBoxLayout
 
 from idkey.app.library.sheet_words import kind_words, role_words
@@ -38,9 +38,7 @@ class ColumnPanel(QFrame):
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
         self.heading = caption(rank="lead")
-        self.heading.setTextFormat(Qt.TextFormat.PlainText)
         self.why = caption(rank="small")
-        self.why.setTextFormat(Qt.TextFormat.PlainText)
         self.role = Choice(self.tr("What the column holds"), theme)
         self.role.offer((role_words(role), role) for role in Role)
         self.kind = Choice(self.tr("Kind of character"), theme)

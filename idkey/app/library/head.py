@@ -1,6 +1,6 @@
 """The head of the library: its pages, and the ways to take a key in or begin one."""
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QVBoxLayout, QWidget
 
@@ -38,7 +38,6 @@ class Head(QWidget):
         self.take = MenuButton(self.tr("Take a key in"), self._take_menu(), desk.theme)
         self.new = MenuButton(self.tr("New key"), self._new_menu(), desk.theme)
         self._said = caption(rank="small", wraps=False)
-        self._said.setTextFormat(Qt.TextFormat.PlainText)
         row = QHBoxLayout()
         row.setSpacing(desk.theme.px(8))
         row.addWidget(caption(self.tr("Library"), "title", wraps=False))

@@ -41,8 +41,6 @@ class JoinPage(QWidget):
         self.theirs = EditionChoice(self.tr("Theirs"), desk)
         self.said = caption()
         self.wrong = caption(tone="doubt")
-        for label in (self.said, self.wrong):
-            label.setTextFormat(Qt.TextFormat.PlainText)
         self.table = ClashTable(desk.theme)
         self.all_mine = button(self.tr("Take mine everywhere"))
         self.all_theirs = button(self.tr("Take theirs everywhere"))

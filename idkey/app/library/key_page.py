@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QFrame, QMenu, QVBoxLayout, QWidget
 
@@ -54,9 +54,7 @@ class KeyPage(QFrame):
         self._ways: dict[str, Way] = {way.id: way for way in WAYS}
         self.pictures = PortraitStrip(desk)
         self.title = caption(rank="lead")
-        self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.about = caption(rank="soft")
-        self.about.setTextFormat(Qt.TextFormat.PlainText)
         self.coverage = CoverageView(desk.theme)
         self.text = TextPage(desk.theme)
         self.buttons = {deed: self._button(deed) for deed in KEYS}

@@ -58,7 +58,6 @@ class SheetPage(QWidget):
         self.state = state
         self.model = SheetModel(self.state, desk.theme, self)
         self.title = caption(rank="lead")
-        self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.sheets = Choice(self.tr("Sheet of the file"), desk.theme)
         self.back = KeyButton(self.tr("Back"), "Esc", desk.theme, "quiet")
         self.table = SheetTable()
@@ -69,7 +68,6 @@ class SheetPage(QWidget):
         )
         self.list = QListView()
         self.said = caption()
-        self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.name = QLineEdit()
         self.make = button(self.tr("Make the key"), "main")
         self._dress()

@@ -37,7 +37,6 @@ class VersionsPage(QWidget):
         self.swap.setAccessibleName(self.tr("Swap the two"))
         self.swap.setToolTip(self.tr("Swap the two"))
         self.said = caption()
-        self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.changes = ChangeList(desk)
         row = QHBoxLayout()
         row.setSpacing(desk.theme.px(10))

@@ -62,7 +62,6 @@ class AgainPage(QWidget):
         self.bar = QProgressBar()
         self.bar.setAccessibleName(self.tr("Cases looked at"))
         self.said = caption(rank="soft")
-        self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.table = QTableView()
         self._model: TableModel[Altered] = TableModel(
             {int(Qt.ItemDataRole.DisplayRole): str}, self.table
@@ -79,7 +78,6 @@ class AgainPage(QWidget):
         self.issue = button(self.tr("Issue anew …"))
         self.look = button(self.tr("Show the case"))
         self.done = caption(rank="soft")
-        self.done.setTextFormat(Qt.TextFormat.PlainText)
         self._lay_out(theme)
         self._connect()
         self._show()

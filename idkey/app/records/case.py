@@ -70,7 +70,6 @@ class RecordsCase(QFrame):
         self.page.document().setIndentWidth(theme.px(16))
         self.said = caption(rank="soft")
         self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what people wrote
         self.said.hide()
         self.buttons = {deed: self._button(deed, theme) for deed in FIRST}
         self.actions_more = {deed: self._action(deed) for deed in Deed if deed not in FIRST}

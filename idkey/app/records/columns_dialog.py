@@ -77,7 +77,6 @@ class ColumnsDialog(QDialog):
             choice.offer([(none, ""), *((column, column) for column in sample)])
             choice.choose(mapping.get(field, ""))
             choice.currentIndexChanged.connect(self._judge)
-            self.shown[field].setTextFormat(Qt.TextFormat.PlainText)
         self._lay_out()
         self._judge()
 

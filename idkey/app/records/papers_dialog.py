@@ -150,9 +150,7 @@ class PapersDialog(QDialog):
         text = self.tr("May stand on a list: {taxa} ({lists}).").format(
             taxa=found.listed, lists=permit_words(found.permit, self._language)
         )
-        said = caption(text, tone="permit")
-        said.setTextFormat(Qt.TextFormat.PlainText)
-        return said
+        return caption(text, tone="permit")
 
     @Slot()
     def _judge(self) -> None:

@@ -66,7 +66,6 @@ class RatesPage(QWidget):
         self.table = button(self.tr("Export table …"))
         self.plots = button(self.tr("Export plots …"))
         self.done = caption(rank="small")
-        self.done.setTextFormat(Qt.TextFormat.PlainText)
         self.lot = LotPanel(theme, language, jobs)
         self.agreement = AgreementPanel(language)
         self._cards: list[QFrame] = []

@@ -1,6 +1,6 @@
 """The search bar of the records: words, where they stand, verdict, days."""
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption, key_text
@@ -54,7 +54,6 @@ class RecordsSearch(QWidget):
         self.since = self._day_field(self.tr("from day"), self.tr("First day"), theme)
         self.until = self._day_field(self.tr("to day"), self.tr("Last day"), theme)
         self.said = caption(rank="small", tone="doubt")
-        self.said.setTextFormat(Qt.TextFormat.PlainText)  # it repeats what was typed
         self.said.hide()
         self._lay_out()
         for field in (self.words, self.since, self.until):

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from html import escape
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
@@ -61,7 +61,6 @@ class TillPage(QWidget):
         self.choose = button(self.tr("Watch a folder …"))
         self.stop = button(self.tr("Stop watching"))
         self.where = caption(rank="soft")
-        self.where.setTextFormat(Qt.TextFormat.PlainText)
         self.log = self._browser(self.tr("Rationales that were attached"))
         self.check = button(self.tr("Check a document …"))
         self._checked_file = ""
