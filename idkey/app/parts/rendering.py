@@ -6,6 +6,8 @@ from PySide6.QtCore import QByteArray, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QImageIOHandler, QImageReader, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
+from idkey.app.parts.theme import Theme
+
 
 def rendered(source: bytes, size: QSize, ratio: float, zoom: float = 1.0) -> QPixmap:
     """A drawing fitted into `size`; with a zoom, its middle alone."""
@@ -43,3 +45,28 @@ def scaled_bitmap(path: Path, size: QSize, ratio: float) -> QPixmap:
     pixmap = QPixmap.fromImage(reader.read())
     pixmap.setDevicePixelRatio(ratio)
     return pixmap.copy()
+
+
+def on_plate(drawn: QPixmap | None, size: QSize, *, ratio: float, theme: Theme) -> QPixmap:
+    """A drawing in the middle of the plate it is drawn for, light in the dark scheme too.
+
+    Args:
+        drawn: The drawing; None leaves the plate empty.
+        size: Size of the plate.
+        ratio: Pixels of the screen per pixel of `size`.
+        theme: The look.
+    """
+    plate = QPixmap(size * ratio)
+    plate.setDevicePixelRatio(ratio)
+    plate.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(plate)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(theme.colour("plate"))
+    painter.drawRoundedRect(QRectF(0, 0, size.width(), size.height()), 6, 6)
+    if drawn is not None:
+        whole = drawn.deviceIndependentSize()
+        x, y = (size.width() - whole.width()) / 2, (size.height() - whole.height()) / 2
+        painter.drawPixmap(round(x), round(y), drawn)
+    painter.end()
+    return plate

@@ -2,13 +2,14 @@
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLineEdit, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import caption
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
+from idkey.app.parts.rendering import on_plate
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.tips import tip
 from idkey.formats.plain import number
@@ -96,7 +97,9 @@ class StateTicks(QWidget):
             ratio = self.devicePixelRatioF()
             drawn = desk.pictures.tile(key, character, state, size=size, ratio=ratio)
             if drawn is not None:
-                self._ticks[state.id].setIcon(QIcon(_on_plate(drawn, size, ratio, desk.theme)))
+                self._ticks[state.id].setIcon(
+                    QIcon(on_plate(drawn, size, ratio=ratio, theme=desk.theme))
+                )
                 self._ticks[state.id].setIconSize(size)
 
     def focus_first(self) -> None:
@@ -234,20 +237,3 @@ class NumberFields(QWidget):
         if count is not None and (count != int(count) or count < 1):
             raise ValueError("animals are counted in whole numbers")
         return Spans(**said, n=None if count is None else int(count))
-
-
-def _on_plate(drawn: QPixmap, size: QSize, ratio: float, theme: Theme) -> QPixmap:
-    """A drawing on the ground that drawings are made for."""
-    sheet = QPixmap(size * ratio)
-    sheet.setDevicePixelRatio(ratio)
-    sheet.fill(Qt.GlobalColor.transparent)
-    room = drawn.deviceIndependentSize()
-    painter = QPainter(sheet)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(theme.colour("plate"))
-    painter.drawRoundedRect(QRectF(0, 0, size.width(), size.height()), 6, 6)
-    left, top = (size.width() - room.width()) / 2, (size.height() - room.height()) / 2
-    painter.drawPixmap(QPointF(left, top), drawn)
-    painter.end()
-    return sheet

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QRectF, QSize, Qt, QUrl, Slot
-from PySide6.QtGui import QPainter, QPixmap, QTextDocument
+from PySide6.QtCore import QSize, Qt, QUrl, Slot
+from PySide6.QtGui import QPixmap, QTextDocument
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
@@ -20,6 +20,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
+from idkey.app.parts.rendering import on_plate
 from idkey.app.parts.segments import Segments
 from idkey.app.parts.sheet import page_style
 from idkey.app.records.latest import Latest
@@ -158,20 +159,7 @@ class PrintPage(LivePage):
             drawn = self._desk.pictures.tile(key, character, state, size=inner, ratio=ratio)
         else:
             drawn = self._desk.pictures.measure(key, character, size=inner, ratio=ratio)
-        plate = QPixmap(size * ratio)
-        plate.setDevicePixelRatio(ratio)
-        plate.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(plate)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(theme.colour("plate"))
-        painter.drawRoundedRect(QRectF(0, 0, size.width(), size.height()), 6, 6)
-        if drawn is not None:
-            whole = drawn.deviceIndependentSize()
-            x, y = (size.width() - whole.width()) / 2, (size.height() - whole.height()) / 2
-            painter.drawPixmap(round(x), round(y), drawn)
-        painter.end()
-        return plate
+        return on_plate(drawn, size, ratio=ratio, theme=theme)
 
     def _layout_title(self, layout: Layout) -> str:
         bracketed = layout is Layout.BRACKETED
