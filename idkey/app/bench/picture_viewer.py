@@ -42,9 +42,7 @@ class PictureViewer(QFrame):
         self._shown = ""
         self._image = QPixmap()
         self._words = caption(rank="strong")
-        self._words.setTextFormat(Qt.TextFormat.PlainText)
         self._trouble = caption(tone="doubt")
-        self._trouble.setTextFormat(Qt.TextFormat.PlainText)
         self._trouble.setAlignment(Qt.AlignmentFlag.AlignCenter)
         theme = desk.theme
         self.turn = KeyButton(self.tr("Next picture"), "→", theme, "quiet")

@@ -57,7 +57,6 @@ class PlateView(QDialog):
         self.views = Segments(self.tr("View"), self._plates, self._plate_name)
         self.canvas = PlateCanvas(desk)
         self.name = caption(rank="strong")
-        self.name.setTextFormat(Qt.TextFormat.PlainText)  # a key may call its parts anything
         self.name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self.search = QLineEdit()
         self.search.setPlaceholderText(self.tr("Part or character"))

@@ -107,7 +107,6 @@ class LargePictures(QFrame):
         self._words = caption(rank="lead")
         self._words.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self._credit = caption(rank="small")
-        self._credit.setTextFormat(Qt.TextFormat.PlainText)  # it comes from a file
         self._credit.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self._hint = QLabel(self.tr("← → other states · Esc back"))
         self._hint.setProperty("rank", "small")

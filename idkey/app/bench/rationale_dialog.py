@@ -77,7 +77,6 @@ class RationaleDialog(QDialog):
         self.preview.setAccessibleName(self.tr("What will be written"))
         self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
         self.said = caption()
-        self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self.write = KeyButton(self.tr("Write PDF and JSON"), "Enter", desk.theme, "main")
         self.write.setDefault(True)
         self.show_pdf = button(self.tr("Open the PDF"))

@@ -1,6 +1,6 @@
 """A line at the foot of the window that says what went wrong and what to do."""
 
-from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout
 
@@ -23,7 +23,6 @@ class Notice(QFrame):
         super().__init__()
         self.setProperty("pane", "doubt")
         self._text = caption()
-        self._text.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self._offer = button()
         self._offer.hide()
         close = button(self.tr("Understood"))
