@@ -80,7 +80,7 @@ class AuditPage(LivePage):
 
     def _offer(self, found: dict[Sort, int]) -> None:
         """Offer each sort there is, with how many there are."""
-        held = self.sort.value(self.sort.currentIndex()) if self.sort.count() else None
+        held = self.sort.chosen
         items: list[tuple[str, object]] = [
             (self.tr("Everything ({n})").format(n=sum(found.values())), None)
         ]
@@ -93,7 +93,7 @@ class AuditPage(LivePage):
         self.sort.blockSignals(False)
 
     def _filter(self) -> None:
-        sort: Sort | None = self.sort.value(self.sort.currentIndex())
+        sort: Sort | None = self.sort.chosen
         words = self.words.text()
         shown = tuple(r for r in self._all if sort in (None, r.sort) and r.has(words))
         here = self.list.currentIndex().row()

@@ -51,13 +51,13 @@ class BuildOptions(QFrame):
             goal=self.goal.value,
             two_leads=self.leads.value,
             danger_first=self.danger.isChecked(),
-            keep=self.keep.value(self.keep.currentIndex()),
-            as_seen=self.weights.value(self.weights.currentIndex()),
+            keep=self.keep.chosen,
+            as_seen=self.weights.chosen,
         )
 
     def offer_opening(self, written: int) -> None:
         """Offer to keep up to all but one of the written couplets; what was chosen stays."""
-        held = self.keep.value(self.keep.currentIndex()) if self.keep.count() else 0
+        held = self.keep.chosen or 0
         items: list[tuple[str, object]] = [(self.tr("none: build all of it"), 0)]
         if written > 1:
             items.append((self.tr("the first couplet"), 1))

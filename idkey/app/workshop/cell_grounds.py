@@ -132,9 +132,9 @@ class CellGrounds(QWidget):
             return
         score = replace(
             self._score,
-            sex=self.sex.value(self.sex.currentIndex()),
-            stage=self.stage.value(self.stage.currentIndex()),
-            basis=self.basis.value(self.basis.currentIndex()),
+            sex=self.sex.chosen,
+            stage=self.stage.chosen,
+            basis=self.basis.chosen,
             sources=_words(self.sources.text()),
             note=self.note.text().strip(),
         )

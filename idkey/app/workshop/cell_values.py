@@ -129,13 +129,7 @@ class StateTicks(QWidget):
         if not ticked:
             self.emptied.emit()
             return
-        shares = {own: self._share(own) for own in ticked}
-        self.changed.emit(Shows(shares))
-
-    def _share(self, own: str) -> Share:
-        often = self._often[own]
-        share: Share = often.value(max(often.currentIndex(), 0))
-        return share
+        self.changed.emit(Shows({own: self._often[own].chosen for own in ticked}))
 
 
 class NumberFields(QWidget):

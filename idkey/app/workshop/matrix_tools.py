@@ -54,7 +54,7 @@ class MatrixTools(FlowRow):
     @property
     def sought(self) -> Sought:
         """Which cells to look for."""
-        found: Sought = self.which.value(max(self.which.currentIndex(), 0))
+        found: Sought = self.which.chosen
         return found
 
     def title(self, sought: Sought) -> str:
