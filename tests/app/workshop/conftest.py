@@ -5,11 +5,13 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QObject
+from pytestqt.qtbot import QtBot
 
 from idkey import places
 from idkey.app.parts.theme import Theme
 from idkey.app.workshop.shelf import Shelf
 from idkey.app.workshop.state import WorkshopState
+from tests.app.workshop.table import Table
 
 
 @pytest.fixture
@@ -21,6 +23,14 @@ def shelf(tmp_path: Path) -> Shelf:
 def own(shelf: Shelf) -> Path:
     """An own copy of the shipped practice key."""
     return shelf.copy(places.keys_folder() / "kitchen-leaves", "my-leaves")
+
+
+@pytest.fixture
+def table(qtbot: QtBot, tmp_path: Path) -> Iterator[Table]:
+    """A copy of a large shipped key on a table of its own."""
+    made = Table(qtbot, tmp_path, "large-dark-scorpions")
+    yield made
+    made.state.close()
 
 
 @pytest.fixture

@@ -1,8 +1,6 @@
 """What is wrong or weak about a key under the pen, and the way there."""
 
-from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
@@ -14,13 +12,6 @@ from idkey.app.workshop.audit_strip import AuditStrip
 from idkey.engine.audit import Remark, Weakness
 from idkey.formats.problem import Problem
 from tests.app.workshop.table import Table
-
-
-@pytest.fixture
-def table(qtbot, tmp_path: Path) -> Iterator[Table]:
-    made = Table(qtbot, tmp_path, "large-dark-scorpions")
-    yield made
-    made.state.close()
 
 
 @pytest.fixture

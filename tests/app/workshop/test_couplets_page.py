@@ -1,8 +1,6 @@
 """Couplets edited as a graph and as text: both say the same, and nothing typed is lost."""
 
-from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
@@ -19,13 +17,6 @@ from idkey.app.workshop.forms_typed import TypedField
 from idkey.app.workshop.forms_unread import unread_of
 from idkey.engine.audit import Remark, Weakness
 from tests.app.workshop.table import Table
-
-
-@pytest.fixture
-def table(qtbot, tmp_path: Path) -> Iterator[Table]:
-    made = Table(qtbot, tmp_path, "large-dark-scorpions")
-    yield made
-    made.state.close()
 
 
 @pytest.fixture

@@ -2,7 +2,7 @@
 
 import gc
 import weakref
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
@@ -39,15 +39,7 @@ from idkey.model.key import Key
 from tests.app.workshop.table import Table
 
 Open = Callable[[type], EntryPage]
-CONTROLS = (QAbstractButton, QLineEdit, QComboBox, TextBox)
 PAGES = (CharacterPage, TaxonPage, LabelPage, SourcePage, CheckPage)
-
-
-@pytest.fixture
-def table(qtbot, tmp_path: Path) -> Iterator[Table]:
-    made = Table(qtbot, tmp_path, "large-dark-scorpions")
-    yield made
-    made.state.close()
 
 
 @pytest.fixture
