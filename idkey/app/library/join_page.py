@@ -152,9 +152,8 @@ class JoinPage(QWidget):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
         self.state.leave()
-        self.wrong.setText(f"{message.problem} {message.remedy}".strip())
+        self.wrong.setText(message_for(error).text)
         self.wrong.setVisible(True)
 
     @Slot()

@@ -6,7 +6,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 
 from idkey.app.parts.jobs import Jobs, Tick
-from idkey.app.parts.worded import worded
+from idkey.app.parts.messages import message_for
 from idkey.app.records.latest import Latest
 from idkey.errors import IdKeyError
 from idkey.formats.arrival import Grid
@@ -139,7 +139,7 @@ class SheetState(QObject):
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
         if self.session is not None:
-            trouble = str(error)
+            trouble = message_for(error).text
             self.session = replace(self.session, trouble=trouble, result=None, checking=False)
             self.changed.emit(self.session)
 
@@ -154,5 +154,5 @@ def worked_out(session: SheetSession, tick: Tick) -> SheetSession:
     except KeyProblems as err:
         problems = err.problems
     except IdKeyError as err:
-        trouble = f"{worded(err.problem)} {worded(err.remedy)}".strip()
+        trouble = message_for(err).text
     return replace(session, problems=problems, trouble=trouble, result=result, checking=False)

@@ -121,8 +121,7 @@ class VersionsPage(QWidget):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
-        self.said.setText(f"{message.problem} {message.remedy}".strip())
+        self.said.setText(message_for(error).text)
 
     @Slot()
     def _on_swap_clicked(self) -> None:

@@ -20,6 +20,11 @@ class Message:
     problem: str
     remedy: str
 
+    @property
+    def text(self) -> str:
+        """Both, one after the other."""
+        return f"{self.problem} {self.remedy}".strip()
+
 
 def message_for(error: BaseException) -> Message:
     """The message for `error`; an unexpected one is logged whole under a short code."""

@@ -280,10 +280,8 @@ class AgainPage(QWidget):
         if self._issuing:
             self._issuing = ""
             self._show_current()
-            told = message_for(error)
-            self.done.setText(f"{told.problem} {told.remedy}")
+            self.done.setText(message_for(error).text)
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:
-        told = message_for(error)
-        self.said.setText(f"{told.problem} {told.remedy}")
+        self.said.setText(message_for(error).text)

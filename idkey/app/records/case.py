@@ -97,7 +97,7 @@ class RecordsCase(QFrame):
 
     def show_message(self, message: Message) -> None:
         """Say what went wrong and what to do."""
-        self.say(f"{message.problem} {message.remedy}".strip())
+        self.say(message.text)
 
     def allow(self, *, case: bool, busy: bool) -> None:
         """Let through what can be done: with a chosen case, and while nothing is under way."""

@@ -253,8 +253,7 @@ class RatesPage(QWidget):
 
     @Slot(object)
     def _on_writing_failed(self, error: Exception) -> None:
-        told = message_for(error)
-        self.done.setText(f"{told.problem} {told.remedy}")
+        self.done.setText(message_for(error).text)
 
     @Slot(object)
     def _on_answered(self, found: Rates) -> None:
@@ -276,8 +275,7 @@ class RatesPage(QWidget):
 
     @Slot(object)
     def _on_failed(self, error: Exception) -> None:
-        told = message_for(error)
-        self.said.setText(f"{told.problem} {told.remedy}")
+        self.said.setText(message_for(error).text)
 
 
 def _id(one: Course) -> tuple[Subject | None, str]:

@@ -188,8 +188,7 @@ class TillPage(QWidget):
 
     @Slot(object)
     def _on_watch_failed(self, error: Exception) -> None:
-        told = message_for(error)
-        self.where.setText(f"{told.problem} {told.remedy}")
+        self.where.setText(message_for(error).text)
 
     @Slot()
     def _on_take_clicked(self) -> None:
@@ -275,5 +274,4 @@ def _holder(column: QVBoxLayout) -> QFrame:
 
 
 def _tell(page: QTextBrowser, error: Exception) -> None:
-    told = message_for(error)
-    page.setHtml(f"<body>{paragraph(escape(f'{told.problem} {told.remedy}'), 'doubt')}</body>")
+    page.setHtml(f"<body>{paragraph(escape(message_for(error).text), 'doubt')}</body>")
