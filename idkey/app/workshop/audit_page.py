@@ -4,7 +4,6 @@ from PySide6.QtCore import QModelIndex, Qt, Slot
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QListView,
     QVBoxLayout,
@@ -50,9 +49,9 @@ class AuditPage(LivePage):
         self.later = caption(
             self.tr("What is weak is looked for once there is no error left."), "small"
         )
-        self.what = _plain_label(rank="lead")
-        self.place = _plain_label(rank="soft")
-        self.mend = _plain_label()
+        self.what = caption(rank="lead")
+        self.place = caption(rank="soft")
+        self.mend = caption()
         self.go = KeyButton(self.tr("Go there"), "Enter", desk.theme, "main")
         self.detail = scrolled(self._made_detail(), as_wide=True)
         self._lay_out()
@@ -173,13 +172,6 @@ class AuditPage(LivePage):
         row = self.list.currentIndex().data(ROW_ROLE)
         if row is not None:
             self.state.show_place(row.about)
-
-
-def _plain_label(rank: str = "") -> QLabel:
-    """A label for text out of a key, which may look like markup."""
-    label = caption(rank=rank)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    return label
 
 
 def _spoken(row: AuditRow) -> str:

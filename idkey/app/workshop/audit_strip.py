@@ -37,7 +37,6 @@ class AuditStrip(QFrame):
         self.counts = button(role="link")
         self.counts.setToolTip(self.tr("Show everything that was found"))
         self.first = caption(rank="soft", wraps=False)
-        self.first.setTextFormat(Qt.TextFormat.PlainText)
         self.first.setMinimumWidth(1)
         self.go = button(self.tr("Go there"), "quiet")
         self.go.setAccessibleName(self.tr("Go to the first thing to mend"))

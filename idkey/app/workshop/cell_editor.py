@@ -5,7 +5,7 @@ from enum import StrEnum
 
 from PySide6.QtCore import QEvent, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.desk import Desk
@@ -60,7 +60,7 @@ class CellEditor(QFrame):
         self._scores: tuple[Score, ...] = ()
         self._at = 0
         self._half: dict[Cell, tuple[str, ...]] = {}
-        self.taxon, self.character = _plain(), _plain("strong")
+        self.taxon, self.character = caption(), caption(rank="strong")
         font = desk.theme.font(14, italic=True)
         self.taxon.setFont(font)
         self.variants = FlowRow(gap=4)
@@ -291,9 +291,3 @@ class CellEditor(QFrame):
         if isinstance(chosen, QPushButton):
             self._at = int(chosen.objectName())
             self._show()
-
-
-def _plain(rank: str = "") -> QLabel:
-    made = caption(rank=rank)
-    made.setTextFormat(Qt.TextFormat.PlainText)
-    return made

@@ -54,7 +54,6 @@ class CellGrounds(QWidget):
         self._completer = _LastWord(self._names, self.sources)
         self.sources.setCompleter(self._completer)
         self.cited = caption(rank="small")
-        self.cited.setTextFormat(Qt.TextFormat.PlainText)
         self.note = QLineEdit()
         self.note.setAccessibleName(self.tr("Page or note"))
         self.note.setPlaceholderText(self.tr("page, or what sources disagree about"))

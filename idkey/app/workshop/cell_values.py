@@ -159,7 +159,6 @@ class NumberFields(QWidget):
         self.fields: dict[str, QLineEdit] = {}
         self._shown: Spans | None = None
         self.wrong = caption(tone="doubt")
-        self.wrong.setTextFormat(Qt.TextFormat.PlainText)
         self.wrong.hide()
         grid = QGridLayout()
         grid.setContentsMargins(0, 0, 0, 0)

@@ -35,13 +35,11 @@ class CopyDialog(QDialog):
         self._shelf = shelf
         text = self.tr("A copy of “{title}”, comments and all, goes to your own keys.")
         said = caption(text.format(title=title))
-        said.setTextFormat(Qt.TextFormat.PlainText)
         self.name = QLineEdit(wish)
         self.name.setAccessibleName(self.tr("Id of the copy"))
         label = caption(self.tr("Id of the copy, which is the name of its folder"), "strong")
         label.setBuddy(self.name)
         self.wrong = caption(tone="doubt")
-        self.wrong.setTextFormat(Qt.TextFormat.PlainText)
         self.wrong.setMinimumHeight(theme.px(40))
         self.go = button(self.tr("Copy and work on it"), "main")
         column = QVBoxLayout(self)

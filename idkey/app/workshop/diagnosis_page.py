@@ -87,7 +87,6 @@ class DiagnosisPage(LivePage):
         self.copy.setToolTip(self.tr("Copy the text of this taxon"))
         self.saves = {form: button(self._save_title(form)) for form in (Form.HTML, Form.TEXT)}
         self.said = caption(rank="small")
-        self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self._lay_out()
         self._connect()
         self.follow()

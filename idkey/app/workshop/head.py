@@ -1,6 +1,5 @@
 """The line above the pages: which key, what can be taken back, Save."""
 
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QWidget
 
@@ -26,7 +25,6 @@ class Head(QWidget):
         self._theme = theme
         self.title = OneLine(theme, 17, "ink")
         self.version = caption(rank="soft", wraps=False)
-        self.version.setTextFormat(Qt.TextFormat.PlainText)
         self.undo = button(role="quiet")
         self.redo = button(role="quiet")
         self.save = KeyButton(self.tr("Save"), "Ctrl+S", theme, "main")

@@ -59,7 +59,6 @@ class MatrixPage(LivePage):
         self.work = MatrixWork(state, desk.theme, self)
         self.tools = MatrixTools(desk.theme)
         self.story = caption(rank="small")
-        self.story.setTextFormat(Qt.TextFormat.PlainText)
         self.counts = caption(rank="small", wraps=False)
         self.legend = MatrixLegend(desk.theme)
         self._table, self._side = QWidget(), scrolled(self.editor)

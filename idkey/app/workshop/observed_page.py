@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
@@ -145,14 +145,12 @@ class ObservedPage(LivePage):
         offer = "–" if one.offered is None else language.share(one.offered)
         count = self.tr("{wrong} of {n}").format(wrong=one.wrong, n=one.answers)
         self._grid.addWidget(tick, row, 0)
-        self._grid.addWidget(_cell(count), row, 1)
-        self._grid.addWidget(_cell(str(one.people)), row, 2)
+        self._grid.addWidget(caption(count, wraps=False), row, 1)
+        self._grid.addWidget(caption(str(one.people), wraps=False), row, 2)
         self._grid.addWidget(RateBar(one, self._desk.theme, language), row, 3)
-        self._grid.addWidget(_cell(language.share(one.now)), row, 4)
-        self._grid.addWidget(_cell(offer, rank="strong" if one.differs else ""), row, 5)
-        mistakes = _cell(self._mistakes(one), rank="small")
-        mistakes.setWordWrap(True)
-        self._grid.addWidget(mistakes, row, 6)
+        self._grid.addWidget(caption(language.share(one.now), wraps=False), row, 4)
+        self._grid.addWidget(caption(offer, "strong" if one.differs else "", wraps=False), row, 5)
+        self._grid.addWidget(caption(self._mistakes(one), "small"), row, 6)
 
     def _offers(self, one: ObservedError) -> bool:
         return one.offered is not None and abs(one.offered - one.now) >= 0.0005
@@ -221,10 +219,3 @@ class ObservedPage(LivePage):
     def _on_failed(self, error: BaseException) -> None:
         message = message_for(error)
         self.said.setText(f"{message.problem} {message.remedy}")
-
-
-def _cell(text: str, rank: str = "") -> QLabel:
-    """A cell; its text comes out of a key."""
-    label = caption(text, rank, wraps=False)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    return label

@@ -55,7 +55,6 @@ class PrintPage(LivePage):
         self.figures.setChecked(True)
         self.saves = {form: button(self._save_title(form)) for form in Form}
         self.said = caption(rank="small")
-        self.said.setTextFormat(Qt.TextFormat.PlainText)  # file names may look like markup
         self.preview = QTextBrowser()
         self.preview.setOpenLinks(False)
         self.preview.setTextInteractionFlags(READING)

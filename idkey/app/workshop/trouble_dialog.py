@@ -75,9 +75,7 @@ class TroubleDialog(QDialog):
         self._column.setContentsMargins(20, 16, 20, 16)
         self._column.setSpacing(8)
         for text, rank in ((message.problem, "lead"), (message.remedy, "")):
-            said = caption(text, rank)
-            said.setTextFormat(Qt.TextFormat.PlainText)
-            self._column.addWidget(said)
+            self._column.addWidget(caption(text, rank))
         if isinstance(error, ChangedMeanwhile):
             self._show_both_sides(error)
         self._column.addWidget(self._ways(isinstance(error, ChangedMeanwhile)))
