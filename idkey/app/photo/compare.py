@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QVBoxLayout, QWidget
 from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Job, Jobs, Tick
+from idkey.app.parts.messages import message_for
 from idkey.app.photo.canvas import PhotoCanvas
 from idkey.app.photo.levels import Levels, levels_of, levels_of_pixmap
 from idkey.app.photo.session import PhotoSession
@@ -134,7 +135,7 @@ class CompareSide(QWidget):
     @Slot(object)
     def _on_failed(self, error: object) -> None:
         if isinstance(error, IdKeyError):
-            self.canvas.empty_words = f"{error.problem} {error.remedy}"
+            self.canvas.empty_words = message_for(error).text
         self.canvas.show_picture(None)
 
     @Slot(object)
