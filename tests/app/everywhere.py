@@ -4,7 +4,20 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from PySide6.QtWidgets import QApplication, QDialog, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QDialog,
+    QGraphicsView,
+    QHeaderView,
+    QLineEdit,
+    QPlainTextEdit,
+    QTextBrowser,
+    QTextEdit,
+    QWidget,
+)
 
 from idkey import places
 from idkey.app.bench.state import BenchState
@@ -22,6 +35,17 @@ from idkey.formats.package import write_package
 from idkey.report.recorded import judged
 from idkey.store.drill_log import Exercise
 from idkey.store.record import Sale, VerdictSummary
+
+CONTROLS = (
+    QAbstractButton,
+    QLineEdit,
+    QComboBox,
+    QAbstractItemView,
+    QTextBrowser,
+    QTextEdit,
+    QPlainTextEdit,
+    QGraphicsView,
+)
 
 SHEET = "Taxon,Height (mm),Leaf\nHerba alba,120,round\nHerba nigra,80,long\n"
 TILL = "Beleg;Summe\nLSV-1;65,00\nLSV-9;1\n"
@@ -212,6 +236,19 @@ class Tour:
         yield Stop(name, found[0])
         found[0].close()
         self.settle(lambda: True)
+
+
+def controls(root: QWidget) -> list[QWidget]:
+    """What can be worked with: not the inside of a compound widget."""
+    return [
+        one
+        for one in root.findChildren(QWidget)
+        if one.isVisible()
+        and isinstance(one, CONTROLS)
+        and not isinstance(one, QHeaderView)
+        and not isinstance(one.parent(), QComboBox)
+        and not one.objectName().startswith("qt_")
+    ]
 
 
 def shipped() -> Path:

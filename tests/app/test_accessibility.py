@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
     QComboBox,
-    QHeaderView,
     QLineEdit,
     QTextBrowser,
     QWidget,
@@ -20,8 +19,8 @@ from idkey.app.parts.desk import Desk
 from idkey.app.window.commands import COMMANDS
 from idkey.app.window.window import Window
 from idkey.engine.sample import sample_case
+from tests.app.everywhere import controls
 
-CONTROLS = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QTextBrowser)
 ROLES = {
     QLineEdit: {QAccessible.Role.EditableText},
     QComboBox: {QAccessible.Role.ComboBox},
@@ -68,16 +67,6 @@ def pages(window: Window, state: BenchState) -> Iterator[str]:
     yield "couplets"
     window.commands.run("palette")
     yield "palette"
-
-
-def controls(root: QWidget) -> list[QWidget]:
-    """What can be worked with: not the inside of a compound widget."""
-    found = [w for w in root.findChildren(QWidget) if isinstance(w, CONTROLS) and w.isVisible()]
-    return [w for w in found if not w.objectName().startswith("qt_") and not _inside(w)]
-
-
-def _inside(widget: QWidget) -> bool:
-    return isinstance(widget, QHeaderView) or isinstance(widget.parent(), QComboBox)
 
 
 def test_every_control_of_every_page_has_a_name_and_its_role(window: Window, state: BenchState):

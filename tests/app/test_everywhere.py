@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPlainTextEdit,
-    QTextBrowser,
     QTextEdit,
     QToolButton,
     QWidget,
@@ -33,18 +32,8 @@ from idkey.app.parts.theme import Theme, add_fonts
 from idkey.app.window.translation import Translation
 from idkey.app.window.window import Window
 from idkey.report.language import in_language
-from tests.app.everywhere import Stop, Tour
+from tests.app.everywhere import Stop, Tour, controls
 
-CONTROLS = (
-    QAbstractButton,
-    QLineEdit,
-    QComboBox,
-    QAbstractItemView,
-    QTextBrowser,
-    QTextEdit,
-    QPlainTextEdit,
-    QGraphicsView,
-)
 ROLE = QAccessible.Role
 MUTE = {ROLE.NoRole, ROLE.Client, ROLE.Window, ROLE.Pane, ROLE.Grouping, ROLE.Border}
 """Roles that say nothing of what a control does."""
@@ -96,19 +85,6 @@ def german(qapp: QApplication) -> Iterator[None]:
     translation.speak("de")
     yield
     translation.speak("en")
-
-
-def controls(root: QWidget) -> list[QWidget]:
-    """What can be worked with: not the inside of a compound widget."""
-    return [
-        one
-        for one in root.findChildren(QWidget)
-        if one.isVisible()
-        and isinstance(one, CONTROLS)
-        and not isinstance(one, QHeaderView)
-        and not isinstance(one.parent(), QComboBox)
-        and not one.objectName().startswith("qt_")
-    ]
 
 
 def told(stop: Stop, one: QWidget) -> str:
