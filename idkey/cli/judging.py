@@ -48,7 +48,7 @@ def judged(key: Key, case: Case) -> Judgement:
     label = claimed(key, case)
     prior = label_prior(key, label, {}).shares if label and case.use_prior else None
     assessment = assess(matrix, case, prior)
-    return Judgement(assessment, questions(matrix, assessment), leaning(matrix, assessment, prior))
+    return Judgement(assessment, questions(matrix, assessment), leaning(matrix, assessment))
 
 
 def new_case(key: Key) -> Case:

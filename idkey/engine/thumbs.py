@@ -10,7 +10,7 @@ from idkey.engine.evidence import Flags, usable
 from idkey.engine.matrix import Matrix
 from idkey.engine.questions import questions, useful
 from idkey.engine.result import Assessment, Level, Verdict, VerdictKind
-from idkey.engine.weighing import Prior, weigh
+from idkey.engine.weighing import weigh
 from idkey.model.case import Aim
 from idkey.model.score import Shows
 
@@ -59,7 +59,7 @@ class Leaning:
     kept: tuple[str, ...] = ()
 
 
-def leaning(matrix: Matrix, assessment: Assessment, prior: Prior | None = None) -> Leaning | None:
+def leaning(matrix: Matrix, assessment: Assessment) -> Leaning | None:
     """What of an assessment rests on rules of thumb; None when nothing does.
 
     The case is judged again without each of them, and without all of them.
@@ -67,17 +67,16 @@ def leaning(matrix: Matrix, assessment: Assessment, prior: Prior | None = None) 
     Args:
         matrix: The compiled key.
         assessment: What is known.
-        prior: The prior it was judged with.
     """
     thumbs = _thumbs(matrix, assessment)
     if not thumbs:
         return None
-    kept = _kept(matrix, assessment, prior)
-    fallen = _fallen(matrix, assessment, prior, thumbs) if _claims(assessment.verdict) else ()
+    kept = _kept(matrix, assessment)
+    fallen = _fallen(matrix, assessment, thumbs) if _claims(assessment.verdict) else ()
     if not fallen:
         verdict = assessment.verdict
         return Leaning(failures=(), without=verdict, kept=kept) if kept else None
-    bare = assess(matrix, assessment.case, prior, muted=frozenset(fallen))
+    bare = _without(matrix, assessment, fallen)
     return Leaning(
         failures=tuple(_failure(matrix, assessment, character) for character in fallen),
         without=bare.verdict,
@@ -95,14 +94,17 @@ def _thumbs(matrix: Matrix, assessment: Assessment) -> tuple[str, ...]:
     )
 
 
-def _fallen(
-    matrix: Matrix, assessment: Assessment, prior: Prior | None, thumbs: tuple[str, ...]
-) -> tuple[str, ...]:
+def _without(matrix: Matrix, assessment: Assessment, characters: tuple[str, ...]) -> Assessment:
+    """The case judged again, with the same prior, as if these characters told nothing."""
+    prior = dict(assessment.prior)
+    return assess(matrix, assessment.case, prior, muted=frozenset(characters))
+
+
+def _fallen(matrix: Matrix, assessment: Assessment, thumbs: tuple[str, ...]) -> tuple[str, ...]:
     """The rules the verdict falls without: each that it needs alone, else all together."""
 
     def falls(characters: tuple[str, ...]) -> bool:
-        bare = assess(matrix, assessment.case, prior, muted=frozenset(characters))
-        return _lost(assessment.verdict, bare.verdict)
+        return _lost(assessment.verdict, _without(matrix, assessment, characters).verdict)
 
     alone = tuple(character for character in thumbs if falls((character,)))
     if alone:
@@ -128,12 +130,11 @@ def _lost(said: Verdict, bare: Verdict) -> bool:
     return named and said.name.certain.partition(" ")[0] != bare.name.certain.partition(" ")[0]
 
 
-def _kept(matrix: Matrix, assessment: Assessment, prior: Prior | None) -> tuple[str, ...]:
+def _kept(matrix: Matrix, assessment: Assessment) -> tuple[str, ...]:
     """Taxa that only rules of thumb would dismiss."""
     if not assessment.cautions or assessment.verdict.level is Level.OUTSIDE:
         return ()
-    used = prior if assessment.case.use_prior else None
-    weighing = weigh(matrix, assessment.case, used)
+    weighing = weigh(matrix, assessment.case, dict(assessment.prior))
     spared: Flags = dismissed_by_all(matrix, weighing) & ~dismissed(matrix, weighing)
     rows = np.flatnonzero(spared)
     loose = (caution for caution in assessment.cautions if not caution.certain)

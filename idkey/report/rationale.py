@@ -96,7 +96,7 @@ def _weighed(key: Key, assessment: Assessment, language: Language) -> dict[str, 
     verdict = assessment.verdict
     matrix = compiled(key, assessment.case.specimen, assessment.case.care)
     asked, alike = questions(matrix, assessment), look_alikes(key, assessment, language)
-    leans = leaning(matrix, assessment, dict(assessment.prior))
+    leans = leaning(matrix, assessment)
     return {
         "look_alikes": alike,
         "others": len(key.taxa) - len(alike) - len(verdict.taxa),

@@ -96,7 +96,7 @@ class Reasoner:
             assessment=assessment,
             questions=questions(matrix, assessment),
             effects=effects(matrix, case, prior),
-            leaning=leaning(matrix, assessment, prior),
+            leaning=leaning(matrix, assessment),
         )
 
 
