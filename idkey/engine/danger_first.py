@@ -5,10 +5,7 @@ from numpy.typing import NDArray
 
 from idkey.engine.entropy import surprise_bits
 from idkey.engine.matrix import Matrix
-from idkey.engine.tree import Ground, Pool, Weights
-
-GAIN = 1e-3
-"""Bits per effort below which a division says nothing about danger."""
+from idkey.engine.tree import GAIN, Ground, Pool, Weights
 
 
 class DangerFirst:

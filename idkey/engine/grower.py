@@ -11,7 +11,7 @@ import numpy as np
 from idkey.engine.danger_first import DangerFirst
 from idkey.engine.entropy import entropy_bits, huffman_length
 from idkey.engine.splits import Splits
-from idkey.engine.tree import Ground, Leaf, Node, Pool, Tree, Weights
+from idkey.engine.tree import GAIN, Ground, Leaf, Node, Pool, Tree, Weights
 
 Tick = Callable[[int, int], None]
 
@@ -44,9 +44,6 @@ AHEAD_KEY = 300
 
 DEEPEST = 60
 """No key is deeper; further taxa come out together."""
-
-GAIN = 1e-3
-"""Bits per effort below which a division separates nothing."""
 
 RARE = 0.05
 """Share of one taxon's weight below which a way is too rare to be divided further; its taxa

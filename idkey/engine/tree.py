@@ -11,6 +11,9 @@ from idkey.engine.splits import Splits
 Rows = NDArray[np.intp]
 Weights = NDArray[np.float64]
 
+GAIN = 1e-3
+"""Bits per effort below which a division separates nothing."""
+
 
 @dataclass(frozen=True, slots=True)
 class Leaf:
