@@ -182,8 +182,7 @@ class BuildPage(LivePage):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
-        self._end(f"{message.problem} {message.remedy}")
+        self._end(message_for(error).text)
 
     def _end(self, said: str) -> None:
         self.options.show_running(running=False)

@@ -56,8 +56,7 @@ class CopyDialog(QDialog):
     @Slot(str)
     def _on_name_changed(self, name: str) -> None:
         error = self._shelf.complaint(name)
-        message = None if error is None else message_for(error)
-        self.wrong.setText(f"{message.problem} {message.remedy}" if message else "")
+        self.wrong.setText("" if error is None else message_for(error).text)
         self.go.setEnabled(error is None)
 
     @Slot()

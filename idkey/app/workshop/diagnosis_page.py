@@ -257,8 +257,7 @@ class DiagnosisPage(LivePage):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
-        self.said.setText(f"{message.problem} {message.remedy}")
+        self.said.setText(message_for(error).text)
 
 
 def _style(desk: Desk) -> str:

@@ -147,9 +147,8 @@ class ImpactPage(LivePage):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
         self.stop.hide()
-        self.running.setText(f"{message.problem} {message.remedy}")
+        self.running.setText(message_for(error).text)
 
     @Slot()
     def _on_stop_clicked(self) -> None:

@@ -217,5 +217,4 @@ class ObservedPage(LivePage):
 
     @Slot(object)
     def _on_failed(self, error: BaseException) -> None:
-        message = message_for(error)
-        self.said.setText(f"{message.problem} {message.remedy}")
+        self.said.setText(message_for(error).text)
