@@ -106,11 +106,7 @@ class LabelPreview(QWidget):
         self._draw_text(painter, room, label)
         small = f"{label.case_id[:8]} · {label.key}"
         painter.setPen(FAINT.darker(150))
-        size = foot * 0.62
-        painter.setFont(self._sized(size))
-        while size > 6 and painter.fontMetrics().horizontalAdvance(small) > inner.width():
-            size *= 0.94
-            painter.setFont(self._sized(size))
+        self._shrink(painter, small, foot * 0.62, inner.width())
         where = QRectF(inner.left(), inner.bottom() - foot, inner.width(), foot)
         painter.drawText(where, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, small)
 
@@ -135,11 +131,7 @@ class LabelPreview(QWidget):
             painter.drawText(square, Qt.AlignmentFlag.AlignCenter, letter)
             painter.setPen(WARNING[mark.stake])
             where = QRectF(inner.left() + high, top, inner.width() - high, high)
-            size = high * 0.6
-            painter.setFont(self._sized(size, bold=True))
-            while size > 6 and painter.fontMetrics().horizontalAdvance(mark.words) > where.width():
-                size *= 0.94
-                painter.setFont(self._sized(size, bold=True))
+            self._shrink(painter, mark.words, high * 0.6, where.width(), bold=True)
             side_by_side = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
             painter.drawText(where, side_by_side, mark.words)
         return y
@@ -165,8 +157,17 @@ class LabelPreview(QWidget):
         page.drawContents(painter)
         painter.restore()
 
-    def _sized(self, pixels: float, *, italic: bool = False, bold: bool = False) -> QFont:
-        font = self._theme.font(12, italic=italic, bold=bold)
+    def _shrink(
+        self, painter: QPainter, words: str, size: float, room: float, *, bold: bool = False
+    ) -> None:
+        """Set the largest font up to a size in which words have room on one line."""
+        painter.setFont(self._sized(size, bold=bold))
+        while size > 6 and painter.fontMetrics().horizontalAdvance(words) > room:
+            size *= 0.94
+            painter.setFont(self._sized(size, bold=bold))
+
+    def _sized(self, pixels: float, *, bold: bool = False) -> QFont:
+        font = self._theme.font(12, bold=bold)
         font.setPixelSize(max(5, round(pixels)))
         return font
 
