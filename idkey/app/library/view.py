@@ -156,13 +156,11 @@ class LibraryView(QWidget):
             shortcut.activated.connect(slot)
 
     def _arrive(self, came: Intake) -> None:
-        if len(came.places) > 1:
-            problem = self.tr("Several files were dragged here; the first one is shown.")
-            self.notice.say(Message(problem, self.tr("Take the others one after another.")))
         if came.places:
-            place = came.places[0]
-            self.head.say(self.tr("{file} is being read …").format(file=place.name))
-            self._state.take_in(place)
+            self.take_in(came.places[0])
+            if len(came.places) > 1:
+                problem = self.tr("Several files were dragged here; the first one is shown.")
+                self.notice.say(Message(problem, self.tr("Take the others one after another.")))
         elif came.text.strip():
             self.head.say(self.tr("What was pasted is being read …"))
             self._state.take_in_text(came.text, self.tr("pasted text"))
