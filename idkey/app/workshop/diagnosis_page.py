@@ -124,13 +124,13 @@ class DiagnosisPage(LivePage):
 
     def write(self, form: Form, file: Path) -> None:
         """Write what is to be said of all taxa to a file."""
-        key, language = self._key, self._desk.language
+        key, known, language = self._key, self._matrix, self._desk.language
         margin, described = self.margin.value, self.described.isChecked()
         if key is None:
             return
 
         def work(_: Tick) -> Path:  # on a pool thread
-            matrix, taxa = compile_key(key), [taxon.id for taxon in key.taxa]
+            matrix, taxa = known or compile_key(key), [taxon.id for taxon in key.taxa]
             made = taxa_page if form is Form.HTML else taxa_text
             text = made(matrix, taxa, language, margin=margin, described=described)
             write_text(file, text)
@@ -160,6 +160,7 @@ class DiagnosisPage(LivePage):
         key, known, language = self._key, self._matrix, self._desk.language
         margin, described = self.margin.value, self.described.isChecked()
         if key is None or row is None:
+            self._looking.drop()  # its answer would be of a key that is no more
             self.text.setHtml("")
             return
 
