@@ -24,7 +24,6 @@ from idkey.store.book import Store
 class Reruns:
     """Recorded cases judged with the key as saved and as changed."""
 
-    key: Key
     altered: tuple[CaseImpact, ...]
     looked: int
 
@@ -101,15 +100,12 @@ class ImpactPage(LivePage):
         def effects(tick: Tick) -> Impact:  # on a pool thread
             return impact(old, new, language, tick=tick)
 
-        def cases(tick: Tick) -> Reruns:  # on a pool thread
-            return reruns(store, old, new, tick)
-
         self._say(self.tr("Looking …"), asked=True)
         self._effects.ask(effects)
         self.stop.show()
         if store is not None:
             self.running.setText(self.tr("Judging the recorded cases again …"))
-            self._cases.ask(cases)
+            self._cases.ask(lambda tick: reruns(store, old, new, tick))
 
     def _say(self, text: str, *, asked: bool = False) -> None:
         self.said.setText(text)
@@ -187,7 +183,7 @@ class ImpactPage(LivePage):
         column.addStretch(1)
 
 
-def reruns(store: Store | None, old: Key, new: Key, tick: Tick) -> Reruns:  # on a pool thread
+def reruns(store: Store, old: Key, new: Key, tick: Tick) -> Reruns:  # on a pool thread
     """Judge every recorded case of the key twice."""
     looked = 0
 
@@ -196,8 +192,7 @@ def reruns(store: Store | None, old: Key, new: Key, tick: Tick) -> Reruns:  # on
         looked = done
         tick(done, total)
 
-    altered = tuple(case_impacts(store, old, new, counted)) if store is not None else ()
-    return Reruns(new, altered, looked)
+    return Reruns(tuple(case_impacts(store, old, new, counted)), looked)
 
 
 def _browser(title: str, desk: Desk) -> QTextBrowser:
