@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from idkey.app.bench.caution_bar import CautionBar
 from idkey.app.bench.one_line import OneLine
 from idkey.app.bench.session import Session
-from idkey.app.parts.captions import KeyButton, caption
+from idkey.app.parts.captions import KeyButton, caption, restyle
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.words import reading_words
 from idkey.engine.result import Stake
@@ -84,10 +84,7 @@ class VerdictView(QWidget):
         reading = session.reading
         sentence = reading_words() if reading else verdict_sentence(key, assessment, language)
         self._sentence.setText(sentence if reading else rich(key, sentence))
-        long = len(sentence) > LONG
-        if self._sentence.property("rank") != ("strong" if long else "lead"):
-            self._sentence.setProperty("rank", "strong" if long else "lead")
-            self._sentence.style().polish(self._sentence)
+        restyle(self._sentence, "rank", "strong" if len(sentence) > LONG else "lead")
         self._sentence.setAccessibleName(sentence)
         leaning = session.reasoned.leaning
         questions = session.reasoned.questions

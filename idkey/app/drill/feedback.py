@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from idkey.app.drill.plate import Plate
-from idkey.app.parts.captions import KeyButton, caption, headed
+from idkey.app.parts.captions import KeyButton, caption, headed, restyle
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.words import upper_first
 from idkey.model.character import Character
@@ -100,9 +100,7 @@ class Feedback(QWidget):
             right: Whether it was right; decides the colour, the words say it too.
         """
         self.headline.setText(headline)
-        self.headline.setProperty("tone", "accent" if right else "doubt")
-        self.headline.style().unpolish(self.headline)
-        self.headline.style().polish(self.headline)
+        restyle(self.headline, "tone", "accent" if right else "doubt")
         self.text.setText("<br>".join(lines))
         self.text.setVisible(bool(lines))
         self.show()

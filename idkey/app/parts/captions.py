@@ -30,6 +30,14 @@ def caption(text: str = "", rank: str = "", *, wraps: bool = True, tone: str = "
     return label
 
 
+def restyle(widget: QWidget, name: str, value: str) -> None:
+    """Give a widget another rank, tone or pane once it has been drawn."""
+    if widget.property(name) != value:
+        widget.setProperty(name, value)
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)
+
+
 def headed(head: str, text: str) -> str:
     """A text behind a bold word, as rich text; both are plain."""
     return f"<b>{escape(head)}</b>&ensp;{escape(text)}"

@@ -6,7 +6,7 @@ from typing import Any
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
-from idkey.app.parts.captions import caption
+from idkey.app.parts.captions import caption, restyle
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.form_fields import Fields, source_options, taxon_options
@@ -150,11 +150,7 @@ class CheckPage(EntryPage):
             words = "✗ " + " ".join(self._faults(key, result))
         self.result.setText(words)
         wrong = result is not None and not result.passed
-        pane = "doubt" if wrong else "quiet"
-        if self.frame.property("pane") != pane:
-            self.frame.setProperty("pane", pane)
-            self.frame.style().unpolish(self.frame)
-            self.frame.style().polish(self.frame)
+        restyle(self.frame, "pane", "doubt" if wrong else "quiet")
 
     def _faults(self, key: Key, result: CheckResult) -> list[str]:
         found = []

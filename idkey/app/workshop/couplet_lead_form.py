@@ -6,7 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QCoreApplication, Signal, Slot
 
-from idkey.app.parts.captions import caption
+from idkey.app.parts.captions import caption, restyle
 from idkey.app.parts.desk import Desk
 from idkey.app.workshop.couplet_facts import LeadFact
 from idkey.app.workshop.editing import Editing
@@ -151,10 +151,7 @@ class LeadForm(Form):
         """Say whether the matrix agrees with the lead."""
         words, tone = agreement_words(key, fact)
         self.agreement.setText(words)
-        if self.agreement.property("tone") != tone:
-            self.agreement.setProperty("tone", tone)
-            self.agreement.style().unpolish(self.agreement)
-            self.agreement.style().polish(self.agreement)
+        restyle(self.agreement, "tone", tone)
 
     def say_problems(self, found: Mapping[str, tuple[str, ...]]) -> None:
         """Say what is wrong beside the fields."""
