@@ -92,7 +92,6 @@ class EntryList(QFrame):
         self.setProperty("pane", "quiet")
         self._all: tuple[EntryRow, ...] = ()
         self._current = ""
-        self._marking = False
         self.search = QLineEdit()
         self.search.setAccessibleName(self.tr("Search: {name}").format(name=name))
         self.search.setPlaceholderText(self.tr("Search"))
@@ -196,11 +195,9 @@ class EntryList(QFrame):
         """Mark the row of the current entry, without telling anybody."""
         place = next((n for n, row in enumerate(self.rows.rows) if row.id == self._current), -1)
         index = self.rows.index(place) if place >= 0 else QModelIndex()
-        self._marking = True
         self.view.selectionModel().setCurrentIndex(
             index, QItemSelectionModel.SelectionFlag.ClearAndSelect
         )
-        self._marking = False
         if place >= 0:
             self.view.scrollTo(index)
         for one in (self.copy, self.remove, self.up, self.down):
@@ -212,11 +209,7 @@ class EntryList(QFrame):
 
     @Slot(QModelIndex, QModelIndex)
     def _on_view_current_changed(self, now: QModelIndex, _: QModelIndex) -> None:
-        if (
-            not self._marking
-            and now.isValid()
-            and (row := self.rows.rows[now.row()]).id != self._current
-        ):
+        if now.isValid() and (row := self.rows.rows[now.row()]).id != self._current:
             self._current = row.id
             self.chosen.emit(row.id)
 
