@@ -171,10 +171,9 @@ class SeesField(Field):
         self.adder.picked.connect(self._on_picked)
 
     def offer(self, characters: Iterable[Character], editing: Editing) -> None:
-        """Offer characters of the key on the table, with its drawings."""
+        """Offer characters of the key on the table, with its drawings; they show with a value."""
         self._characters = tuple(characters)
         self._editing = editing
-        self._redraw()
 
     def show_value(self, value: Any) -> None:
         """Show what is asked."""
