@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from idkey.engine.couplet_cost import couplet_cost
-from idkey.engine.couplets import couplets_of
+from idkey.engine.couplets import couplet_count, couplets_of
 from idkey.engine.danger_first import DangerFirst
 from idkey.engine.grower import AHEAD_KEY, Grower, Tick, effort_of, grow, silent, whole_pool
 from idkey.engine.matrix import Matrix
@@ -125,7 +125,7 @@ class Field:
         return effort_of(tree, self.ground)
 
     def _length(self, tree: Tree) -> tuple[int, float]:
-        return len(couplets_of(tree, self.ground.splits, self.matrix.key)), self._effort(tree)
+        return couplet_count(tree), self._effort(tree)
 
 
 def _whole(field: Field, share: Weights, tree: Tree, *, exact: bool) -> Built:

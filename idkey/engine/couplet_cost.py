@@ -1,6 +1,6 @@
 """What couplets cost to walk, whoever wrote them, so that two keys can be compared."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -48,11 +48,8 @@ def couplet_cost(matrix: Matrix, couplets: Sequence[Couplet], share: Weights) ->
 
 def named_share(matrix: Matrix, couplets: Sequence[Couplet], share: Weights) -> float:
     """Share of the animals that come out under one name; the rest ends among several or nowhere."""
-    below, pure = reachable(tuple(couplets)), pure_shares(matrix)
-    arrived = arrivals(matrix, couplets, share)
     found = 0.0
-    for couplet in couplets:
-        flow = arrived[couplet.id][:, None] * _ways(matrix, pure, couplet, below)
+    for couplet, _, flow in _flows(matrix, couplets, share):
         alone = [len(lead.taxa) == 1 for lead in couplet.leads]
         found += float(flow[:, alone].sum())
     return found
@@ -69,6 +66,16 @@ def arrivals(
     matrix: Matrix, couplets: Sequence[Couplet], share: Weights
 ) -> dict[str, NDArray[np.float64]]:
     """How much of each taxon comes to each couplet, shape (taxa,) per couplet id."""
+    return {couplet.id: arrived for couplet, arrived, _ in _flows(matrix, couplets, share)}
+
+
+def _flows(
+    matrix: Matrix, couplets: Sequence[Couplet], share: Weights
+) -> Iterator[tuple[Couplet, NDArray[np.float64], NDArray[np.float64]]]:
+    """Each couplet from the start down with how much of each taxon comes to it and down its leads.
+
+    Shapes are (taxa,) and (taxa, leads).
+    """
     below = reachable(tuple(couplets))
     pure = pure_shares(matrix)
     arrived = {couplet.id: np.zeros(len(share)) for couplet in couplets}
@@ -81,7 +88,7 @@ def arrivals(
         for place, lead in enumerate(couplet.leads):
             if lead.to in arrived:
                 arrived[lead.to] += flow[:, place]
-    return arrived
+        yield couplet, arrived[name], flow
 
 
 def _ways(

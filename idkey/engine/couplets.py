@@ -36,6 +36,11 @@ def couplets_of(
     return tuple(_couplet(node, numbers, ways, key) for node in alike.values())
 
 
+def couplet_count(tree: Tree) -> int:
+    """How many couplets `couplets_of` makes of the tree."""
+    return len({_shape(node) for node in _nodes(tree)})
+
+
 def _shape(tree: Tree) -> _Shape:
     """What a part of the tree asks and ends in; parts that are alike share their couplets."""
     here = _settled(tree)
