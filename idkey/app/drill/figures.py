@@ -13,7 +13,6 @@ from idkey.drill.variation import varied
 from idkey.errors import IdKeyError
 from idkey.figures.own import shown_figure
 from idkey.figures.portrait import View, portrait
-from idkey.model.character import Character
 from idkey.model.key import Key
 
 KEPT = 60
@@ -35,16 +34,17 @@ def drawn_characters(images: Path, key: Key, libraries: tuple[Path, ...] = ()) -
         character.id
         for character in key.characters
         if character.states
-        and all(_svg((images, libraries), key, character, state) for state in character.state_ids)
+        and all(
+            _svg(images, libraries, key, character=character.id, state=state)
+            for state in character.state_ids
+        )
     )
 
 
-Folders = tuple[Path, tuple[Path, ...]]
-"""Folder of the drawings, and folders with one folder per key."""
-
-
-def _svg(folders: Folders, key: Key, character: Character, state: str) -> Path | None:
-    path = shown_figure(*folders, key, character=character.id, state=state)
+def _svg(
+    images: Path, libraries: tuple[Path, ...], key: Key, *, character: str, state: str
+) -> Path | None:
+    path = shown_figure(images, libraries, key, character=character, state=state)
     return path if path is not None and path.suffix == ".svg" else None
 
 
@@ -54,7 +54,7 @@ class DrillFigures(QObject):
     Args:
         images: Folder of the drawings.
         parent: Owner.
-        libraries: Folders where a key may have drawings of its own; asked anew for each drawing.
+        libraries: Folders with one folder per key, where a key may have drawings of its own.
 
     Signals:
         arrived(): A drawing that was asked for is there; ask again.
@@ -67,7 +67,7 @@ class DrillFigures(QObject):
         images: Path,
         parent: QObject | None = None,
         *,
-        libraries: Callable[[Key], tuple[Path, ...]] = lambda _: (),
+        libraries: tuple[Path, ...] = (),
     ) -> None:
         super().__init__(parent)
         self._images = images
@@ -98,7 +98,7 @@ class DrillFigures(QObject):
             return self._asked(
                 key, one, character, lambda: plate(described, shown, one.seed, one.variation)
             )
-        path = _svg((self._images, self._libraries(key)), key, described, shown)
+        path = self._svg(key, character, shown)
         if path is None:
             return b""
         return self._asked(
@@ -126,8 +126,11 @@ class DrillFigures(QObject):
 
     def drawing(self, key: Key, character: str, state: str) -> bytes:
         """The key's own drawing of a state, as SVG; empty when there is none."""
-        path = _svg((self._images, self._libraries(key)), key, key.character[character], state)
+        path = self._svg(key, character, state)
         return path.read_bytes() if path else b""
+
+    def _svg(self, key: Key, character: str, state: str) -> Path | None:
+        return _svg(self._images, self._libraries, key, character=character, state=state)
 
     def _asked(
         self, key: Key, one: Individual, what: str, drawn: Callable[[], str]

@@ -27,7 +27,6 @@ from idkey.app.parts.jobs import Job, Jobs, Tick
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.drill.beginning import Run
 from idkey.drill.record import trial_of
-from idkey.model.key import Key
 from idkey.report.language import ENGLISH, Language
 from idkey.store.book import Store
 from idkey.store.drill_log import Exercise, Trial, put_trial, trials_of
@@ -69,7 +68,7 @@ class DrillState(QObject):
     ) -> None:
         super().__init__(parent)
         self.keys = keys
-        self.figures = DrillFigures(images, self, libraries=self._libraries)
+        self.figures = DrillFigures(images, self, libraries=keys.folders)
         self._store = store
         self._images = images
         self._attestations = attestations
@@ -195,17 +194,12 @@ class DrillState(QObject):
 
     def _lay_out(self, drill: Drill) -> None:
         key, person = drill.key, drill.person
-        drawn = drawn_characters(self._images, key, self._libraries(key))
+        drawn = drawn_characters(self._images, key, self.keys.folders)
         self._move(replace(drill, busy=True, problem=None, written=None))
         self._start(
             lambda: plan_for(self._store, key, person, drawn=drawn, now=self._now()),
             self._on_planned,
         )
-
-    def _libraries(self, key: Key) -> tuple[Path, ...]:
-        """Where the key lies, for the drawings it may have beside it."""
-        entry = self.keys.entry(key.id)
-        return () if entry is None else (entry.folder.parent,)
 
     def _ask_next(self) -> None:
         plan, drill = self.drill.plan, self.drill

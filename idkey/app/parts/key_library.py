@@ -43,6 +43,11 @@ class KeyLibrary(Mapping[str, Key]):
         return self._all
 
     @property
+    def folders(self) -> tuple[Path, ...]:
+        """Folders with one folder per key; of two keys of one id that in the first is used."""
+        return (self._shipped,) if self.own is None else (self._shipped, self.own)
+
+    @property
     def removed(self) -> Path | None:
         """Where keys go that are taken off the shelf; None when none can be added."""
         return None if self.own is None else self.own.parent / REMOVED
