@@ -1,23 +1,21 @@
 """Which keys can be edited, and where: own ones in place, shipped ones as a copy."""
 
 import os
-import re
 import shutil
 import tempfile
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from idkey import places
+from idkey.app.workshop.forms_entries import is_id
 from idkey.errors import IdKeyError
 from idkey.figures.own import IMAGES
-from idkey.formats.document import ID_PATTERN, LONGEST_ID
+from idkey.formats.document import LONGEST_ID
 from idkey.formats.folder import KeyEntry, write_key
 from idkey.formats.key_shelf import OWN, all_keys, free_name
 from idkey.formats.texts import FILES
 from idkey.formats.yaml_text import read_yaml
 from idkey.model.key import Key
-
-_ID = re.compile(ID_PATTERN)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,7 +51,7 @@ class Shelf:
 
     def complaint(self, key_id: str) -> IdKeyError | None:
         """Why a new key cannot be called that; None when it can."""
-        if not _ID.fullmatch(key_id) or len(key_id) > LONGEST_ID:
+        if not is_id(key_id):
             return IdKeyError(
                 f"'{key_id[:40]}' is no id for a key.",
                 "Use letters, digits, '-', '_' and '.', without spaces.",
