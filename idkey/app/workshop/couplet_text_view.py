@@ -20,6 +20,7 @@ from idkey.app.parts.desk import Desk
 from idkey.app.workshop.couplet_reading import Mistake
 from idkey.app.workshop.couplet_text import couplets_of_text, couplets_text
 from idkey.app.workshop.editing import Editing
+from idkey.app.workshop.forms_text_box import rewrite
 from idkey.app.workshop.forms_unread import Place, unread_of
 from idkey.app.workshop.state import WorkshopState
 from idkey.model.couplet import Couplet
@@ -165,11 +166,7 @@ class CoupletText(QWidget):
         if text == self.text.toPlainText():
             return
         with QSignalBlocker(self.text):
-            place = self.text.textCursor().position()
-            self.text.setPlainText(text)
-            cursor = self.text.textCursor()
-            cursor.setPosition(min(place, len(text)))
-            self.text.setTextCursor(cursor)
+            rewrite(self.text, text)
 
     @Slot()
     def _on_text_changed(self) -> None:

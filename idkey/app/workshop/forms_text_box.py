@@ -10,6 +10,15 @@ MOST_LINES = 14
 """With more lines than these it scrolls."""
 
 
+def rewrite(box: QPlainTextEdit, text: str) -> None:
+    """Put another text into a box; where the person is in it stays as near as can be."""
+    place = box.textCursor().position()
+    box.setPlainText(text)
+    cursor = box.textCursor()
+    cursor.setPosition(min(place, len(text)))
+    box.setTextCursor(cursor)
+
+
 class TextBox(QPlainTextEdit):
     """Grows with its text; Tab leaves it.
 
@@ -37,14 +46,10 @@ class TextBox(QPlainTextEdit):
         self._fit()
 
     def show_text(self, text: str) -> None:
-        """Show a text; where the person is in it stays as near as can be."""
-        place = self.textCursor().position()
+        """Show a text that nobody typed; where the person is in it stays as near as can be."""
         self._shown = True
-        self.setPlainText(text)
+        rewrite(self, text)
         self._shown = False
-        cursor = self.textCursor()
-        cursor.setPosition(min(place, len(text)))
-        self.setTextCursor(cursor)
 
     def sizeHint(self) -> QSize:
         """Room for its lines."""
