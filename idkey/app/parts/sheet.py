@@ -30,6 +30,22 @@ def page_style(theme: Theme) -> str:
     return _STYLE.format(**colours, h2=theme.px(15), gap=theme.px(14))
 
 
+def prose_page(name: str, theme: Theme) -> QTextBrowser:
+    """A page of text without a frame, for pieces of `idkey.app.parts.prose`.
+
+    Args:
+        name: What it is, for readers that speak.
+        theme: The look.
+    """
+    made = QTextBrowser()
+    made.setOpenLinks(False)
+    made.setFrameShape(QFrame.Shape.NoFrame)
+    made.setAccessibleName(name)
+    made.document().setDefaultStyleSheet(page_style(theme))
+    made.document().setIndentWidth(theme.px(16))
+    return made
+
+
 class Sheet(QFrame):
     """A heading, a text with links, and a way back.
 

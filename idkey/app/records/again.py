@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QProgressBar,
     QTableView,
-    QTextBrowser,
     QVBoxLayout,
     QWidget,
 )
@@ -20,7 +19,7 @@ from idkey.app.parts.choice import Choice
 from idkey.app.parts.jobs import Jobs
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, head, paragraph
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.parts.table import TableColumn, TableModel
 from idkey.app.parts.theme import Theme
 from idkey.app.records.deeds import RecordsDeeds
@@ -70,11 +69,7 @@ class AgainPage(QWidget):
         as_rows(self.table, theme)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setAccessibleName(self.tr("Cases that come out otherwise"))
-        self.page = QTextBrowser()
-        self.page.setFrameShape(QFrame.Shape.NoFrame)
-        self.page.setAccessibleName(self.tr("What changes, and why"))
-        self.page.document().setDefaultStyleSheet(page_style(theme))
-        self.page.document().setIndentWidth(theme.px(16))
+        self.page = prose_page(self.tr("What changes, and why"), theme)
         self.issue = button(self.tr("Issue anew …"))
         self.look = button(self.tr("Show the case"))
         self.done = caption(rank="soft")

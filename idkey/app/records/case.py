@@ -4,12 +4,12 @@ from enum import StrEnum
 
 from PySide6.QtCore import Qt, QUrl, Signal, Slot
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QFrame, QMenu, QTextBrowser, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QMenu, QVBoxLayout
 
 from idkey.app.parts.captions import KeyButton, button, caption
 from idkey.app.parts.flow import FlowRow
 from idkey.app.parts.messages import Message
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.parts.theme import Theme
 
 
@@ -61,13 +61,8 @@ class RecordsCase(QFrame):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
         self.setProperty("pane", "card")
-        self.page = QTextBrowser()
-        self.page.setFrameShape(QFrame.Shape.NoFrame)
-        self.page.setOpenLinks(False)
+        self.page = prose_page(self.tr("The chosen case"), theme)
         self.page.anchorClicked.connect(self._on_page_anchor_clicked)
-        self.page.setAccessibleName(self.tr("The chosen case"))
-        self.page.document().setDefaultStyleSheet(page_style(theme))
-        self.page.document().setIndentWidth(theme.px(16))
         self.said = caption(rank="soft")
         self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.said.hide()

@@ -22,7 +22,7 @@ from idkey.app.parts.jobs import Jobs
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.prose import bullets, paragraph
 from idkey.app.parts.scrolling import scrolled
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.parts.theme import Theme
 from idkey.app.parts.worded import worded
 from idkey.app.records.columns_dialog import ColumnsDialog
@@ -94,11 +94,7 @@ class TillPage(QWidget):
         self._works["checked"].ask(lambda _: self._sales.checked(file, language))
 
     def _browser(self, name: str) -> QTextBrowser:
-        made = QTextBrowser()
-        made.setFrameShape(QFrame.Shape.NoFrame)
-        made.setAccessibleName(name)
-        made.document().setDefaultStyleSheet(page_style(self._theme))
-        made.document().setIndentWidth(self._theme.px(16))
+        made = prose_page(name, self._theme)
         made.setMinimumHeight(self._theme.px(84))
         return made
 
