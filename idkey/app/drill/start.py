@@ -58,7 +58,6 @@ class StartPage(QScrollArea):
         self.people = Choice(self.tr("Who practises"), desk.theme)
         self.keys = Choice(self.tr("Key to practise with"), desk.theme)
         self.keys.offer((title, key) for key, title in keys)
-        self._names: list[str] = []
         self.name = QLineEdit()
         self.name.setPlaceholderText(self.tr("Somebody new: initials"))
         self.name.setAccessibleName(self.tr("Initials or alias of somebody new"))
@@ -136,8 +135,7 @@ class StartPage(QScrollArea):
     def _show_people(self, drill: Drill) -> None:
         people = () if drill.plan is None else drill.plan.people
         wanted = sorted({*people, drill.person} - {""})
-        if self._names != wanted:
-            self._names = wanted
+        if [self.people.value(n) for n in range(self.people.count())] != wanted:
             self.people.offer((name, name) for name in wanted)
         self.people.setVisible(bool(wanted))
         self.people.choose(drill.person)
