@@ -24,7 +24,7 @@ from idkey.formats.new_key import FIRST_VERSION
 from idkey.formats.package import pictures_of
 from idkey.model.key import Key
 from idkey.store.book import Store
-from idkey.store.reruns import stored_cases
+from idkey.store.reruns import cases_per_key
 
 LEAVES = "kitchen-leaves"
 """The small key that a new one may begin as."""
@@ -193,7 +193,7 @@ class LibraryState(QObject):
 
         def work() -> str:  # on a pool thread
             shadowed = keys.entry(entry.id) not in (None, entry)
-            cases = 0 if shadowed else sum(1 for _ in stored_cases(store, entry.id))
+            cases = 0 if shadowed else cases_per_key(store).get(entry.id, 0)
             if cases:
                 raise IdKeyError(refused.format(key=entry.id, n=cases))
             return said.format(key=entry.id, place=keys.remove(entry.folder))
