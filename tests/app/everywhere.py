@@ -115,8 +115,9 @@ class Tour:
         window.palette_view.hide()
         yield from self._over("bench: plates", lambda: window.commands.run("plates"))
         middle.ask("total_length")
-        yield from self._over("photo: length", lambda: window.rooms.measure("total_length"))
-        yield from self._over("photo: colour", lambda: window.rooms.measure("telson_colour"))
+        measure = window.rooms.photo.measure
+        yield from self._over("photo: length", lambda: measure("total_length"))
+        yield from self._over("photo: colour", lambda: measure("telson_colour"))
 
     def records(self) -> Iterator[Stop]:
         """The pages of the records, and what they ask."""

@@ -1,6 +1,7 @@
 """A library of one key that was made in a test."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 from idkey.app.parts.key_library import KeyLibrary
 from idkey.model.key import Key
@@ -10,6 +11,7 @@ class OneKey(KeyLibrary):
     """A library of one key that was made here."""
 
     def __init__(self, key: Key) -> None:
+        super().__init__(Path("no shipped keys"), key.id)
         self._key = key
 
     @property

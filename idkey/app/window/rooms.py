@@ -15,17 +15,16 @@ from idkey.app.drill.state import DrillState
 from idkey.app.drill.view import DrillView
 from idkey.app.library.state import LibraryState
 from idkey.app.parts.desk import Desk
-from idkey.app.photo.tool import open_for
 from idkey.app.records.view import RecordsView
 from idkey.app.window.about import AboutDialog
 from idkey.app.window.help_view import HelpView
 from idkey.app.window.library_room import LibraryRoom, made_library
+from idkey.app.window.photo_room import PhotoRoom
 from idkey.app.window.records_room import RecordsRoom
 from idkey.app.window.reminder import Reminder
 from idkey.app.workshop.shelf import Shelf
 from idkey.app.workshop.state import WorkshopState
 from idkey.app.workshop.view import WorkshopView
-from idkey.model.case import Finding
 from idkey.photo.shelf import PictureShelf
 
 
@@ -81,7 +80,6 @@ class Rooms(QStackedWidget):
         self.bench = bench
         self._state = state
         self._desk = desk
-        self._data = data
         self._drill = drill or made_drill(state, data)
         self._workshop = workshop or made_workshop(state, data)
         self._records = RecordsRoom(state, desk, data, self, to_bench=self._lay_on_bench)
@@ -96,10 +94,9 @@ class Rooms(QStackedWidget):
         self._workshop.saved.connect(self._on_key_saved)
         Reminder(self._drill, bench.middle.start, self)
         bench.middle.start.drill_asked.connect(self.enter_drill)
-        bench.middle.question.measure_asked.connect(self.measure)
-        bench.middle.question.entry.offer_measuring(True)
         shelf = PictureShelf(data / places.PICTURES)
         self.pictures = FindingPictures(bench, state, shelf=shelf, desk=desk)
+        self.photo = PhotoRoom(bench, state, shelf=shelf, desk=desk)
 
     def slots(self) -> dict[str, Callable[[], object]]:
         """What the commands of the places do, by command."""
@@ -111,7 +108,7 @@ class Rooms(QStackedWidget):
             "library": self.enter_library,
             "undo": lambda: self._in_front.undo(),
             "redo": lambda: self._in_front.redo(),
-            "photo": self.measure_question,
+            "photo": self.photo.measure_question,
             "plates": self.open_plates,
             "manual": self.open_manual,
             "about": self.open_about,
@@ -226,39 +223,10 @@ class Rooms(QStackedWidget):
         self.enter_library()
         self.library.entered(self._desk).take_in(file)
 
-    @Slot(str)
-    def measure(self, name: str) -> None:
-        """Open the photo tool for a character; what it finds goes into the ledger."""
-        session = self._state.session
-        character = session.key.character.get(name)
-        if character is None:
-            return
-        case = session.case
-        ids = tuple(dict.fromkeys(p for f in case.findings for p in f.pictures))
-        shelf = PictureShelf(self._data / places.PICTURES)
-        tool = open_for(
-            self,
-            session.key,
-            character,
-            shelf,
-            desk=self._desk,
-            ids=ids,
-            earlier=case.finding(name),
-        )
-        tool.measured.connect(self._on_measured)
-
     def open_plates(self) -> None:
         """Show the parts of the animal, over the bench they lead to."""
         self.enter_bench()
         self.bench.open_plates()
-
-    def measure_question(self) -> None:
-        """Open the photo tool for the question on the card; without one, choose one first."""
-        question = self._state.session.question
-        if question is not None:
-            self.measure(question.character)
-        else:
-            self.bench.middle.open_questions()
 
     def open_about(self) -> None:
         """Say what the program is made of."""
@@ -287,10 +255,6 @@ class Rooms(QStackedWidget):
     def _on_key_saved(self, folder: Path) -> None:
         """New cases use the key as it was saved; those on the bench keep what they hold."""
         self._state.keys.forget(folder.name)
-
-    @Slot(object)
-    def _on_measured(self, finding: Finding) -> None:
-        self._state.observe(finding)
 
     def _lay_on_bench(self, case_id: str) -> None:
         self.case_asked.emit(case_id)
