@@ -1,6 +1,8 @@
 """What every test gets: no screen, a data folder of its own, no window left behind."""
 
+import gc
 import os
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -18,6 +20,20 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 settings.register_profile("desk", deadline=None)
 settings.register_profile("ci", deadline=None, derandomize=True)
 settings.load_profile("ci" if os.environ.get("CI") else "desk")
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_protocol(item: pytest.Item) -> Iterator[None]:
+    """Collect garbage between tests once Qt is here; see `idkey.app.parts.collector` why."""
+    if "qapp" in getattr(item, "fixturenames", ()):
+        gc.disable()
+    done = yield
+    if "PySide6.QtCore" in sys.modules:
+        from idkey.app.parts.collector import collect_if_due
+
+        gc.disable()
+        collect_if_due()
+    return done
 
 
 @pytest.fixture(autouse=True)

@@ -1,12 +1,10 @@
 """Work off the UI thread: one piece of work, and the owner of all of them."""
 
-import gc
 import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
-from weakref import WeakSet
 
 from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, Slot
 
@@ -17,27 +15,6 @@ TICK_SECONDS = 0.05
 
 Tick = Callable[[int, int], None]
 Work = Callable[[Tick], Any]
-
-_at_work: "WeakSet[Job]" = WeakSet()
-"""Jobs that run. Only the UI thread changes it."""
-
-
-def _begin(job: "Job") -> None:
-    """Keep the garbage collector off while anything runs on a pool thread.
-
-    It runs on whichever thread happens to make objects, and what is left of a window must not be
-    deleted on any other than the UI thread: that takes the program down.
-    """
-    _at_work.add(job)
-    gc.disable()
-
-
-def _finish(job: "Job") -> None:
-    # One whose owner went before it could tell counts no longer once its work is done.
-    _at_work.discard(job)
-    if all(one.left for one in _at_work):
-        gc.enable()
-
 
 _QUEUED = Qt.ConnectionType.QueuedConnection
 
@@ -76,7 +53,6 @@ class Job(QObject):
 
     def __init__(self, work: Work, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self.left = False  # whether the work has left its pool thread
         self._work = work
         self._stop = threading.Event()
         self._last_tick = 0.0
@@ -96,10 +72,7 @@ class Job(QObject):
             end = _End(result=self._work(self._tick))
         except BaseException as err:  # noqa: BLE001 - the pool would only print it
             end = _End(error=err)
-        try:
-            self._returned.emit(end)
-        finally:
-            self.left = True
+        self._returned.emit(end)
 
     def _tick(self, done: int, total: int) -> None:  # on a pool thread
         if self._stop.is_set():
@@ -146,7 +119,6 @@ class Jobs(QObject):
     def start(self, job: Job) -> None:
         """Run `job`; connect to its signals before this call."""
         self._running.add(job)
-        _begin(job)
         job.ended.connect(self._on_ended)
         job.start(self._pool)
 
@@ -158,14 +130,10 @@ class Jobs(QObject):
         """Stop every job and wait; False when one did not leave in time."""
         for job in self._running:
             job.stop()
-        left = self._pool.waitForDone(wait_ms)
-        for job in self._running if left else ():
-            _finish(job)
-        return left
+        return self._pool.waitForDone(wait_ms)
 
     @Slot()
     def _on_ended(self) -> None:
         job = self.sender()
         if isinstance(job, Job):
             self._running.discard(job)
-            _finish(job)

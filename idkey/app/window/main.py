@@ -10,6 +10,7 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
 
 from idkey import places
+from idkey.app.parts.collector import Collector
 from idkey.app.parts.messages import Message, careful_start, message_for
 from idkey.app.parts.theme import Scheme, Theme, add_fonts
 from idkey.app.window.crash_guard import STANDS_MS, CrashGuard
@@ -79,6 +80,7 @@ class Start(QObject):
 
     def __init__(self, app: QApplication, package: Path | None = None) -> None:
         super().__init__()
+        self._collector = Collector(self)
         self._package = package
         app.setApplicationName("idkey")
         if app.style().objectName() != "fusion":
@@ -111,6 +113,7 @@ class Start(QObject):
             self.program.close()
             self.program = None
             self._guard.done()
+        self._collector.leave()
 
     @Slot(object)
     def say(self, message: Message) -> None:

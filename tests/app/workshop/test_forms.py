@@ -450,15 +450,12 @@ def test_ctrl_s_saves_what_is_just_being_typed(qtbot, table: Table, desk: Desk):
 
 
 def test_a_page_is_let_go_of_without_the_garbage_collector(table: Table, desk: Desk):
-    gc.disable()
-    try:
-        for kind in (*PAGES, KeyPage, CoupletPage):
-            page = kind(table.state, desk)
-            gone = weakref.ref(page)
-            del page
-            assert gone() is None, kind
-    finally:
-        gc.enable()
+    assert not gc.isenabled()
+    for kind in (*PAGES, KeyPage, CoupletPage):
+        page = kind(table.state, desk)
+        gone = weakref.ref(page)
+        del page
+        assert gone() is None, kind
 
 
 def test_each_page_is_told_the_places_it_can_show(table: Table):
