@@ -148,6 +148,7 @@ class Case:
         note: Free text.
         by: Who determines, as initials or alias.
         created: ISO 8601 in UTC.
+        language: Code of the language its rationale was last signed in; empty before that.
     """
 
     id: str
@@ -165,6 +166,7 @@ class Case:
     note: str = ""
     by: str = ""
     created: str = ""
+    language: str = ""
 
     def finding(self, character: str) -> Finding | None:
         """The finding on that character, if there is one."""

@@ -9,14 +9,19 @@ from math import floor
 
 import yaml
 
+from idkey.model.case import Case
+
 NAMING = 0.99
 """Share that must not be shown before it is reached; see `Language.share`."""
 
 NEARLY = 0.985
 """Shares from here to `NAMING` would round to it."""
 
-CODES = ("en", "de")
-"""Languages there are, the one of the code first."""
+NAMES = {"en": "English", "de": "Deutsch"}
+"""What each language calls itself, the one of the code first."""
+
+CODES = tuple(NAMES)
+"""Languages there are."""
 
 
 def phrase(english: str) -> str:
@@ -104,6 +109,11 @@ class Language:
 
 
 ENGLISH = Language("en")
+
+
+def language_of(case: Case, otherwise: str) -> str:
+    """Code of the language a case was signed in; `otherwise` when there is none we speak."""
+    return case.language if case.language in CODES else otherwise
 
 
 @lru_cache

@@ -14,6 +14,7 @@ from idkey.errors import IdKeyError
 from idkey.model.case import Case
 from idkey.model.key import Key
 from idkey.report.dwc_rows import ArchivedCase
+from idkey.report.language import language_of
 from idkey.report.notes import PictureNote
 from idkey.report.rationale import rationale
 from idkey.report.reasons import Rationale
@@ -86,7 +87,7 @@ def sale_writer(store: Store, key_of: KeyOf, *, language: str, pictures: Path) -
     Args:
         store: The book.
         key_of: Finds a key by its id.
-        language: Code of the language to write in.
+        language: Code of the language to write in where a case was signed in none.
         pictures: Folder of the kept pictures; it need not be there.
     """
     # Fonts, paper and drawing take half a second to import.
@@ -108,7 +109,7 @@ def sale_writer(store: Store, key_of: KeyOf, *, language: str, pictures: Path) -
                 judged(store, key, case),
                 sale=sale,
                 revision=stored.revision,
-                language=language,
+                language=language_of(case, language),
                 pictures=notes,
                 papers=papers_of(store, case.id),
             )

@@ -16,6 +16,7 @@ _WORDS = {
     "care": "how carefully was looked",
     "use_prior": "whether past outcomes count",
     "by": "the determiner",
+    "language": "the language of the rationale",
     "key": "the key or its version",
 }
 _KEY = ("key", "key_version", "key_digest")

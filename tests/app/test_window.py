@@ -239,6 +239,34 @@ def test_what_was_typed_for_a_rationale_is_kept_until_it_is_written(
     assert state.drafted("sale") == ""
 
 
+def test_a_rationale_is_written_in_the_language_of_the_buyer_and_that_stays_with_the_case(
+    window: Window, state: BenchState, keeper: Keeper, qtbot, tmp_path
+):
+    case = sample_case(state.session.key)
+    state.put_on_bench(case)
+    window.writing.open()
+    dialog = window.findChild(RationaleDialog)
+    first = dialog.preview.toPlainText()
+    dialog.language.choose("de")
+    german = dialog.preview.toPlainText()
+    dialog.write.click()
+    qtbot.waitUntil(lambda: not dialog.show_pdf.isHidden())
+    keeper.flush()
+    dialog.close()
+    (file,) = (tmp_path / "rationales").glob("*.json")
+    written = file.read_text("utf-8")
+    qtbot.waitUntil(lambda: window.findChild(RationaleDialog) is None)
+    window.writing.open()
+    offered = window.findChild(RationaleDialog).language.chosen
+
+    assert "Label contradicted" in first
+    assert "Etikett widerlegt" in german
+    assert "What was seen" not in german
+    assert '"language": "de"' in written
+    assert keeper.store.case(case.id).case.language == "de"
+    assert offered == "de"
+
+
 def test_a_rationale_that_cannot_be_written_says_where_and_what_to_do(
     window: Window, state: BenchState, qtbot, tmp_path
 ):

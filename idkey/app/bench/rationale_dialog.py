@@ -22,12 +22,14 @@ from idkey.app.bench.rationale_html import preview_html
 from idkey.app.bench.session import Session
 from idkey.app.parts.answer import read_texts
 from idkey.app.parts.captions import KeyButton, button, caption
+from idkey.app.parts.choice import Choice
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.filing import Filed, Order, previewed
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.messages import Message
 from idkey.app.parts.scrolling import scrolled
 from idkey.app.parts.sheet import page_style
+from idkey.report.language import NAMES, language_of
 from idkey.store.record import Papers, Sale
 
 
@@ -44,11 +46,11 @@ class RationaleDialog(QDialog):
 
     Signals:
         drafted(text: str): A field changed under the fingers; all of them, as text.
-        signed(initials: str, order: object): Write it.
+        signed(order: object): Write it.
     """
 
     drafted = Signal(str)
-    signed = Signal(str, object)
+    signed = Signal(object)
 
     def __init__(
         self,
@@ -72,6 +74,7 @@ class RationaleDialog(QDialog):
         self.buyer = QLineEdit()
         self.initials = QLineEdit(session.case.by)
         self.folder = QLineEdit(str(folder))
+        self.language = self._languages()
         self.preview = QTextBrowser()
         self.preview.setFrameShape(QFrame.Shape.NoFrame)
         self.preview.setAccessibleName(self.tr("What will be written"))
@@ -87,6 +90,18 @@ class RationaleDialog(QDialog):
         self._judge()
         self.write.clicked.connect(self._on_write_clicked)
         self.show_pdf.clicked.connect(self._on_show_pdf_clicked)
+        self._preview()
+
+    def _languages(self) -> Choice:
+        """The languages of the document: that of the case, else that of the window, is chosen."""
+        made = Choice(self.tr("Language of the document"), self._desk.theme)
+        made.offer((name, code) for code, name in NAMES.items())
+        made.choose(language_of(self._session.case, self._desk.language.code))
+        made.currentIndexChanged.connect(self._preview)
+        return made
+
+    @Slot()
+    def _preview(self) -> None:
         self.preview.setHtml(f"<body>{preview_html(previewed(self._order()))}</body>")
 
     def _typed(self) -> dict[str, QLineEdit]:
@@ -140,6 +155,7 @@ class RationaleDialog(QDialog):
         browse = button(self.tr("Another folder …"), "quiet")
         browse.clicked.connect(self._on_browse_clicked)
         form.addRow(browse)
+        form.addRow(self.language.accessibleName(), self.language)
         side = QVBoxLayout()
         side.setSpacing(12)
         side.addWidget(caption(self.tr("Rationale"), "title"))
@@ -180,14 +196,15 @@ class RationaleDialog(QDialog):
                 price=self.price.text().strip(),
                 buyer=self.buyer.text().strip(),
             )
-        initials = self.initials.text().strip()
         assessment = self._session.reasoned.assessment
+        language = self.language.chosen
+        case = replace(assessment.case, by=self.initials.text().strip(), language=language)
         return Order(
             key=self._session.key,
-            assessment=replace(assessment, case=replace(assessment.case, by=initials)),
+            assessment=replace(assessment, case=case),
             sale=sale,
             folder=Path(self.folder.text().strip()).expanduser(),
-            language=self._desk.language.code,
+            language=language,
             papers=self._papers,
         )
 
@@ -201,7 +218,7 @@ class RationaleDialog(QDialog):
     def _on_write_clicked(self) -> None:
         self.write.setEnabled(False)
         self.said.setText(self.tr("Writing …"))
-        self.signed.emit(self.initials.text().strip(), self._order())
+        self.signed.emit(self._order())
 
     @Slot()
     def _on_show_pdf_clicked(self) -> None:

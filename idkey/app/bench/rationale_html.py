@@ -1,42 +1,35 @@
-"""The rationale in short, as it will stand in the document."""
+"""The rationale in short, in the words and the language of the document."""
 
 from html import escape
 
-from PySide6.QtCore import QCoreApplication
-
 from idkey.app.parts.prose import bullets, head, paragraph, rich_head, toned
+from idkey.report.language import Language, in_language
 from idkey.report.reasons import LookAlike, Rationale, SeenFinding
 from idkey.report.words import rich_text
-
-translate = QCoreApplication.translate
 
 
 def preview_html(found: Rationale) -> str:
     """Verdict, name, cautions, findings, look-alikes and what was not looked at."""
+    language = in_language(found.language)
+    say = language.say
 
     def rich(text: str) -> str:
         return rich_text(found.italic, text)
 
     cautions = (toned(n.stake.value, rich(n.sentence)) for n in found.notices)
+    alike = (rich(_alike(one, language)) for one in found.look_alikes)
     unseen = ", ".join(character.name for character in found.unseen)
     parts = [
         rich_head(f"{escape(found.title)}: {rich(found.heading)}"),
         paragraph(rich(found.sentence)),
         bullets(cautions),
         bullets(map(rich, found.claim.stakes)),
-        _section(translate("preview", "Rules of thumb"), bullets(map(rich, found.thumbs))),
-        _section(
-            translate("preview", "Findings"), bullets(rich(_finding(f)) for f in found.findings)
-        ),
-        _section(
-            translate("preview", "Look-alikes"), bullets(rich(_alike(a)) for a in found.look_alikes)
-        ),
-        _section(translate("preview", "Still missing for a name"), bullets(map(rich, found.unmet))),
-        _section(
-            translate("preview", "Not looked at"), paragraph(escape(unseen)) if unseen else ""
-        ),
-        _section(translate("preview", "Permit fields"), bullets(_papers(found))),
-        _section(translate("preview", "Next"), paragraph(rich(found.next_step))),
+        _section(say("Rules of thumb"), bullets(map(rich, found.thumbs))),
+        _section(say("What was seen"), bullets(rich(_finding(f)) for f in found.findings)),
+        _section(say("Look-alikes, and what separates them"), bullets(alike)),
+        _section(say("What was not looked at"), paragraph(escape(unseen)) if unseen else ""),
+        _section(say("Permit fields"), bullets(_papers(found))),
+        _section(say("How far this goes"), bullets(map(rich, (*found.unmet, found.next_step)))),
     ]
     return "".join(parts)
 
@@ -53,11 +46,9 @@ def _finding(finding: SeenFinding) -> str:
     return f"{finding.name}: {finding.seen}" + (f" ({how})" if how else "")
 
 
-def _alike(alike: LookAlike) -> str:
-    if not alike.apart:
-        return f"{alike.name}: " + translate("preview", "nothing sets it apart yet")
+def _alike(alike: LookAlike, language: Language) -> str:
     names = ", ".join(separation.name for separation in alike.apart)
-    return f"{alike.name}: " + translate("preview", "set apart by {names}").format(names=names)
+    return f"{alike.name}: {names or language.say('Nothing that was seen separates them.')}"
 
 
 def _section(title: str, body: str) -> str:

@@ -178,11 +178,11 @@ class BenchState(QObject):
         """Say whether what the label usually turns out to be counts as evidence."""
         self._move(replace(self.session.case, use_prior=count))
 
-    def sign(self, initials: str) -> None:
-        """Say who determines; kept for the next cases too."""
+    def sign(self, initials: str, language: str) -> None:
+        """Say who determines, kept for the next cases too, and in which language."""
         self._initials = initials
         self.keeper.put_setting(PERSON, {"initials": initials})
-        self._move(replace(self.session.case, by=initials))
+        self._move(replace(self.session.case, by=initials, language=language))
 
     def take(self, couplet: str, leads: tuple[int, ...]) -> None:
         """Take one lead of a couplet, or several."""

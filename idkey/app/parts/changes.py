@@ -43,5 +43,6 @@ def _field(name: str) -> str:
         "care": translate("changes", "how carefully was looked"),
         "use_prior": translate("changes", "whether past outcomes count"),
         "by": translate("changes", "the determiner"),
+        "language": translate("changes", "the language of the rationale"),
         "key": translate("changes", "the key or its version"),
     }[name]

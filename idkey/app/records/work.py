@@ -14,7 +14,7 @@ from idkey.model.key import Key
 from idkey.model.taxon import Permit
 from idkey.places import PICTURES
 from idkey.report.label_stock import STOCKS
-from idkey.report.language import Language
+from idkey.report.language import Language, language_of
 from idkey.report.permit_words import permit_needed
 from idkey.report.recorded import Recorded, archived, recorded
 from idkey.report.shop_label import ShopLabel, shop_label
@@ -211,7 +211,7 @@ class Shelf:
                 assessment=one.assessment,
                 sale=sales[-1] if sales else None,
                 folder=folder,
-                language=language,
+                language=language_of(one.assessment.case, language),
                 pictures=folder.parent / PICTURES,
             ),
         )

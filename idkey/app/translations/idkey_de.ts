@@ -301,10 +301,6 @@
         <source>No recorded case would be judged otherwise.</source>
         <translation>Kein Fall in den Akten würde anders beurteilt.</translation>
     </message>
-    <message>
-        <source>… and {n} more</source>
-        <translation>… und {n} weitere</translation>
-    </message>
 </context>
 <context>
     <name>AsFound</name>
@@ -4135,6 +4131,10 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>PDF öffnen</translation>
     </message>
     <message>
+        <source>Language of the document</source>
+        <translation>Sprache des Dokuments</translation>
+    </message>
+    <message>
         <source>Written and attached to the case: {pdf} and {data}.</source>
         <translation>Geschrieben und an den Fall gehängt: {pdf} und {data}.</translation>
     </message>
@@ -5680,6 +5680,10 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
         <translation>wer bestimmt</translation>
     </message>
     <message>
+        <source>the language of the rationale</source>
+        <translation>die Sprache der Begründung</translation>
+    </message>
+    <message>
         <source>the key or its version</source>
         <translation>der Schlüssel oder seine Version</translation>
     </message>
@@ -6859,45 +6863,6 @@ Ort, Zeit und Besitzer werden beim Aufheben entfernt.</translation>
     <message>
         <source>On no single part</source>
         <translation>An keinem einzelnen Teil</translation>
-    </message>
-</context>
-<context>
-    <name>preview</name>
-    <message>
-        <source>Rules of thumb</source>
-        <translation>Faustregeln</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>Befunde</translation>
-    </message>
-    <message>
-        <source>Look-alikes</source>
-        <translation>Doppelgänger</translation>
-    </message>
-    <message>
-        <source>Still missing for a name</source>
-        <translation>Was für einen Namen noch fehlt</translation>
-    </message>
-    <message>
-        <source>Not looked at</source>
-        <translation>Nicht angesehen</translation>
-    </message>
-    <message>
-        <source>Permit fields</source>
-        <translation>Angaben zu Papieren</translation>
-    </message>
-    <message>
-        <source>Next</source>
-        <translation>Weiter</translation>
-    </message>
-    <message>
-        <source>nothing sets it apart yet</source>
-        <translation>noch trennt es nichts ab</translation>
-    </message>
-    <message>
-        <source>set apart by {names}</source>
-        <translation>getrennt durch {names}</translation>
     </message>
 </context>
 <context>

@@ -61,9 +61,10 @@ class Writing(QObject):
     def _on_dialog_drafted(self, text: str) -> None:
         self._state.draft("sale", text)
 
-    @Slot(str, object)
-    def _on_dialog_signed(self, initials: str, order: Order) -> None:
-        self._state.sign(initials)
+    @Slot(object)
+    def _on_dialog_signed(self, order: Order) -> None:
+        signed = order.assessment.case
+        self._state.sign(signed.by, signed.language)
         store = self._state.keeper.store
         order = replace(order, pictures=self._folder.parent / places.PICTURES)
 

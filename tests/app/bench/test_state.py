@@ -59,7 +59,7 @@ def test_typing_offers_entries_before_the_label_is_confirmed(state: BenchState):
 
 
 def test_a_finding_is_stamped_and_answers_the_question(state: BenchState):
-    state.sign("mk")
+    state.sign("mk", "en")
     state.observe(FIVE_SIDED)
 
     found = state.session.case.finding("sternum_shape")

@@ -16,6 +16,7 @@ from idkey.app.records.view import RecordsView
 from idkey.engine.sample import sample_case
 from idkey.model.key import Key
 from idkey.report.recorded import judged
+from idkey.report.verify import verify
 from idkey.store.book import Store
 from idkey.store.rationales import rationales_of
 from idkey.store.record import Sale, VerdictSummary
@@ -148,6 +149,25 @@ def test_a_document_that_was_changed_is_not_to_be_relied_on(
     settle(view, qtbot)
 
     assert "✗ Something does not match" in view.till.answer.toPlainText()
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("signed", "spoken"), [("de", "de"), ("", "en"), ("tlh", "en")])
+def test_papers_go_out_again_in_the_language_they_were_signed_in(
+    signed: str, spoken: str, book: Store, key: Key, view: RecordsView, tmp_path: Path, qtbot: QtBot
+):
+    case = replace(book.case(CASE).case, language=signed)
+    book.save(case, VerdictSummary.of(judged(book, key, case)))
+    view.deeds.folder, till = tmp_path / "papers", tmp_path / "till"
+    till.mkdir()
+    (till / "LSV-1.txt").touch()
+    view.watch.start(till)
+    qtbot.waitUntil(lambda: bool(view.watch.log), timeout=20_000)
+    view.deeds.write_again(CASE)
+    settle(view, qtbot)
+    files = [*view.deeds.folder.glob("*.pdf"), *till.glob("*.pdf")]
+
+    assert [verify(file).found.language for file in files] == [spoken, spoken]
 
 
 def test_the_answer_about_one_document_does_not_stand_over_the_next(
