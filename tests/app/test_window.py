@@ -15,6 +15,7 @@ from idkey.app.parts.keeper import Keeper
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.page import Page
 from idkey.app.parts.theme import Scheme, Theme
+from idkey.app.window.frame import first_size
 from idkey.app.window.window import Window
 from idkey.engine.result import VerdictKind
 from idkey.engine.sample import sample_case
@@ -197,6 +198,22 @@ def test_an_unexpected_error_is_told_by_a_code_and_logged_whole(caplog):
     assert "secret" not in message.problem + message.remedy
     assert code in caplog.text
     assert "secret detail" in caplog.text
+
+
+@pytest.mark.parametrize(
+    ("free", "size"),
+    [
+        ((1920, 1040), (1280, 800)),
+        ((1366, 728), (1280, 700)),
+        ((1280, 800), (1264, 752)),
+        ((1024, 768), (1008, 720)),
+        ((1000, 700), (1000, 700)),
+    ],
+)
+def test_the_first_window_fits_the_screen_with_its_borders(
+    free: tuple[int, int], size: tuple[int, int]
+):
+    assert first_size(*free) == size
 
 
 def test_a_rationale_needs_a_signature(window: Window, state: BenchState, qtbot):

@@ -12,10 +12,24 @@ from idkey.app.parts.theme import Theme
 from idkey.app.window.memory import WindowMemory, remember
 
 SIZE = (1280, 800)
-"""First size in pixels."""
+"""First size in pixels, where the screen is large enough."""
 
 LEAST = (1000, 700)
 """Smallest size in pixels."""
+
+BORDERS = (16, 48)
+"""What the borders and the title of a window may take of the screen, in pixels."""
+
+
+def first_size(width: int, height: int) -> tuple[int, int]:
+    """The size to begin with, given the free width and height of the screen in pixels.
+
+    A screen that does not even hold the least size is not told from one that hides its size.
+    """
+    if width < LEAST[0] or height < LEAST[1]:
+        return SIZE
+    fits = (width - BORDERS[0], height - BORDERS[1])
+    return (max(LEAST[0], min(SIZE[0], fits[0])), max(LEAST[1], min(SIZE[1], fits[1])))
 
 
 class Frame(QWidget):
@@ -43,7 +57,8 @@ class Frame(QWidget):
         self._content: QWidget | None = None
         self._painted = False
         self.setMinimumSize(*LEAST)
-        self.resize(*SIZE)
+        free = self.screen().availableSize()
+        self.resize(*first_size(free.width(), free.height()))
         if memory.geometry:
             self.restoreGeometry(QByteArray.fromBase64(memory.geometry.encode("ascii")))
         self._row = QHBoxLayout(self)
