@@ -115,7 +115,7 @@ def _separating(held: Grounds, row: int) -> tuple[str, ...]:
         if apart is None or not apart[row] or not one.counts:
             continue
         ratio = float(one.likelihood[held.leader] / one.likelihood[row])
-        if ratio > best.get(one.group, (0.0, ""))[0]:
+        if ratio > best.get(one.group, (0.0, ""))[0] * (1 + 1e-9):
             best[one.group] = (ratio, one.finding.character)
     return tuple(character for _, character in best.values())
 

@@ -5,7 +5,7 @@ from numpy.typing import NDArray
 
 from idkey.engine.entropy import surprise_bits
 from idkey.engine.matrix import Matrix
-from idkey.engine.tree import GAIN, Ground, Pool, Weights
+from idkey.engine.tree import DIGITS, GAIN, Ground, Pool, Weights
 
 
 class DangerFirst:
@@ -54,4 +54,4 @@ class DangerFirst:
         for part, sign in ((weight, 1), (weight * dangerous, -1), (weight * ~dangerous, -1)):
             spread = np.add.reduceat(surprise_bits(part @ share), splits.starts)
             told += sign * (spread - surprise_bits(part @ known))
-        return np.asarray(told / splits.effort)
+        return np.round(told / splits.effort, DIGITS)

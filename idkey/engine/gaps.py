@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 Single = NDArray[np.float32]
+Double = NDArray[np.float64]
 
 SHARPNESS = 12.0
 """How fast the weight falls with dissimilarity; weights are exp(-12 d)."""
@@ -42,7 +43,7 @@ class Layout:
         return np.repeat(cells, self.widths, axis=1)
 
 
-def similarity(shown: Single, scored: NDArray[np.bool_], rows: slice) -> Single:
+def similarity(shown: Double, scored: NDArray[np.bool_], rows: slice) -> Double:
     """Likeness of the taxa in `rows` to all taxa, over the characters both have scores for.
 
     Per character the overlap sum of root products, 1 for the same distribution and 0 for
@@ -59,7 +60,7 @@ def similarity(shown: Single, scored: NDArray[np.bool_], rows: slice) -> Single:
         Shape (rows, taxa), in (0, 1).
     """
     roots = np.sqrt(shown)
-    known = scored.astype(np.float32)
+    known = scored.astype(float)
     return np.asarray((roots[rows] @ roots.T + 0.5) / (known[rows] @ known.T + 1.0))
 
 
@@ -67,6 +68,9 @@ def filled(
     shown: Single, scored: NDArray[np.bool_], layout: Layout, kin: NDArray[np.intp]
 ) -> Single:
     """The table with unscored cells filled from similar taxa.
+
+    Reckoned in double precision, so that every processor comes to the same table in single: a
+    rationale is held against what another machine makes of the record.
 
     Args:
         shown: Shape (taxa, columns); zero in unscored cells.
@@ -78,16 +82,16 @@ def filled(
         Shape (taxa, columns), float32; the columns of a cell sum to one.
     """
     table = shown.copy()
-    even = np.repeat(1.0 / layout.widths, layout.widths).astype(np.float32)
-    known = scored.astype(np.float32)
+    even = np.repeat(1.0 / layout.widths, layout.widths)
+    known, exact = scored.astype(float), shown.astype(float)
     for first in range(0, len(shown), BLOCK):
         rows = slice(first, min(first + BLOCK, len(shown)))
         if scored[rows].all():
             continue
-        weight = np.exp(-SHARPNESS * (1.0 - similarity(shown, scored, rows)))
-        weight *= np.where(kin[rows, None] == kin[None, :], np.float32(KIN), np.float32(1))
+        weight = np.exp(-SHARPNESS * (1.0 - similarity(exact, scored, rows)))
+        weight *= np.where(kin[rows, None] == kin[None, :], KIN, 1.0)
         total = layout.spread(weight @ known)
-        fill = np.where(total > 0, weight @ shown / np.maximum(total, 1e-30), even)
+        fill = np.where(total > 0, weight @ exact / np.maximum(total, 1e-30), even)
         fill = (1.0 - DOUBT) * fill + DOUBT * even
         table[rows] = np.where(layout.spread(scored[rows]), shown[rows], fill)
     return table

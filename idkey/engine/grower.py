@@ -11,7 +11,7 @@ import numpy as np
 from idkey.engine.danger_first import DangerFirst
 from idkey.engine.entropy import entropy_bits, huffman_length
 from idkey.engine.splits import Splits
-from idkey.engine.tree import GAIN, Ground, Leaf, Node, Pool, Tree, Weights
+from idkey.engine.tree import DIGITS, GAIN, TIE, Ground, Leaf, Node, Pool, Tree, Weights
 
 Tick = Callable[[int, int], None]
 
@@ -83,7 +83,9 @@ def grow(
     if search.exact:
         return found, True
     thrifty = [] if ground.clean else [Grower(ground, thrift=1.0, tick=tick).tree(pool)]
-    return min([found, plain, *thrifty], key=lambda tree: effort_of(tree, ground)), False
+    return min(
+        [found, plain, *thrifty], key=lambda tree: round(effort_of(tree, ground), DIGITS)
+    ), False
 
 
 def whole_pool(weights: Weights) -> Pool:
@@ -189,7 +191,8 @@ class Grower:
         def total(division: int) -> float:
             own = float(self.ground.splits.effort[division]) * pool.weight
             parts = [part for _, part in self.ground.divide(pool, division)]
-            return own + sum(effort_of(self.tree(p, (), depth + 1), self.ground) for p in parts)
+            below = sum(effort_of(self.tree(p, (), depth + 1), self.ground) for p in parts)
+            return round(own + below, DIGITS)
 
         return min(self._likeliest(worth), key=total)
 
@@ -206,7 +209,7 @@ class Grower:
         for _, part in self.ground.divide(pool, division):
             if len(part.rows) > 1:
                 total += self._guess(part)
-        return total
+        return round(total, DIGITS)
 
     def _guess(self, pool: Pool) -> float:
         """Bits left over the best rate to be had at once."""
@@ -232,10 +235,10 @@ class Grower:
         best, chosen = np.inf, -1
         floors = self._floors(pool, worth)
         for division in np.argsort(floors, kind="stable"):
-            if self._left <= 0 or floors[division] >= min(best, limit):
+            if self._left <= 0 or floors[division] >= min(best, limit) - TIE:
                 break
             total = self._with(pool, int(division), min(best, limit))
-            if total < best - 1e-12:
+            if total < best - TIE:
                 best, chosen = total, int(division)
         if chosen < 0 and worth.max() <= GAIN:
             best = 0.0
@@ -252,7 +255,7 @@ class Grower:
         floors = [self._floor(part) for part in parts]
         ahead = sum(floors)
         for part, floor in zip(parts, floors, strict=True):
-            if total + ahead >= limit:
+            if total + ahead >= limit - TIE:
                 return float(np.inf)
             ahead -= floor
             total += self._least(part, self.ground.worth(part), limit - total - ahead)[0]
@@ -263,7 +266,7 @@ class Grower:
         effort = self.ground.splits.effort
         left = entropy_bits(pool.weights / pool.weight) - worth * effort
         floors = pool.weight * (effort + np.maximum(left, 0.0) / self._best_rate)
-        return np.where(worth > GAIN, floors, np.inf)
+        return np.where(worth > GAIN, np.round(floors, DIGITS), np.inf)
 
     def _floor(self, pool: Pool) -> float:
         """No tree over `pool` costs less: bits left over the best rate of any division."""

@@ -67,7 +67,9 @@ def _ranked(
         )
         for n in range(len(matrix.key.characters))
     ]
-    return tuple(sorted(found, key=lambda q: (q.blocked is not None, -q.value, q.character)))
+    return tuple(
+        sorted(found, key=lambda q: (q.blocked is not None, -round(q.value, 4), q.character))
+    )
 
 
 def useful(question: Question) -> bool:

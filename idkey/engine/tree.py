@@ -14,6 +14,13 @@ Weights = NDArray[np.float64]
 GAIN = 1e-3
 """Bits per effort below which a division separates nothing."""
 
+DIGITS = 9
+"""Decimals to which gains and efforts are compared: what differs by less differs by rounding,
+which another processor does otherwise."""
+
+TIE = 10.0**-DIGITS
+"""The same as a number."""
+
 
 @dataclass(frozen=True, slots=True)
 class Leaf:
@@ -76,9 +83,10 @@ class Ground:
 
     def __init__(self, splits: Splits) -> None:
         self.splits = splits
-        self.spread = np.add.reduceat(surprise_bits(splits.share), splits.starts, axis=1)
+        self._share = splits.share.astype(float)
+        self.spread = np.add.reduceat(surprise_bits(self._share), splits.starts, axis=1)
         self.fuzzy = (self.spread > 1e-6) | ~splits.known
-        self._known = splits.known.astype(np.float32)
+        self._known = splits.known.astype(float)
         self.clean = not self.fuzzy.any()
         self._lacks = bool(splits.lacking.any())
 
@@ -86,17 +94,18 @@ class Ground:
         """Bits each division gains per effort; zero where asking again would prove nothing.
 
         Unscored taxa gain nothing: they go down every branch. Nor does what one of the taxa has
-        no part for: nobody could answer it.
+        no part for: nobody could answer it. Rounded, so that equally good divisions are equal
+        on every processor, and the first of them is taken.
         """
-        gained = self._worth(pool)
+        gained = np.round(self._worth(pool), DIGITS)
         if self._lacks:
             gained[self.splits.lacking[pool.rows].any(axis=0)] = 0.0
         return gained
 
     def _worth(self, pool: Pool) -> Weights:
-        weight = (pool.weights / pool.weight).astype(np.float32)
+        weight = pool.weights / pool.weight
         whole = len(pool.rows) == len(self.spread)
-        table = self.splits.share if whole else self.splits.share[pool.rows]
+        table = self._share if whole else self._share[pool.rows]
         if self.clean:
             ahead = np.add.reduceat(surprise_bits(weight @ table), self.splits.starts)
             return np.asarray(ahead / self.splits.effort, dtype=float)

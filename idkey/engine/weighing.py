@@ -16,6 +16,9 @@ Prior = Mapping[str, float]
 RATIO = 5.0
 """A finding separates two taxa when it is at least this much likelier under one of them."""
 
+_FAR = RATIO * (1 - 1e-9)
+"""The same, met by what is that much but for rounding."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Weighing:
@@ -69,8 +72,10 @@ def weigh(matrix: Matrix, case: Case, prior: Prior | None = None) -> Weighing:
             firm += one.conflict
         elif one.counts:
             soft += one.conflict
+    # Rounded, so that equals are equal on every processor, and the first of them leads.
+    log = np.round(log, 9)
     support = np.exp(log - log.max())
-    support /= support.sum()
+    support = np.round(support / support.sum(), 12)
     ruled_out = (firm > case.tolerance) | (firm + soft > case.tolerance + 1)
     order = np.lexsort((-log[:-1], np.where(ruled_out, firm + soft, 0), ruled_out))
     return Weighing(
@@ -120,7 +125,7 @@ def _apart(matrix: Matrix, weighing: Weighing, row: int, *, against: bool) -> di
         if not one.counts or not matrix.whole[row, one.number]:
             continue
         ratio = one.likelihood[row] / one.likelihood[:-1]
-        far = (ratio <= 1 / RATIO) if against else (ratio >= RATIO)
+        far = (ratio <= 1 / _FAR) if against else (ratio >= _FAR)
         apart = matrix.whole_by[one.number] & far
         if apart.any():
             groups[one.group] = groups.get(one.group, np.zeros_like(apart)) | apart

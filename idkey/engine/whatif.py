@@ -103,9 +103,9 @@ def _turns(
         if (then.kind, then.level) == (now.kind, now.level):
             continue
         chance = float(support @ _likely(matrix, findings[0]))
-        if name not in found or chance > found[name].chance:
+        if name not in found or chance > found[name].chance + 1e-6:
             found[name] = Turn(findings=findings, verdict=then, chance=chance)
-    return tuple(sorted(found.values(), key=lambda turn: -turn.chance))
+    return tuple(sorted(found.values(), key=lambda turn: -round(turn.chance, 6)))
 
 
 def _likely(matrix: Matrix, finding: Finding) -> np.ndarray[tuple[int], np.dtype[np.float64]]:

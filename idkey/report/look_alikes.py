@@ -9,7 +9,7 @@ from idkey.model.score import Score
 from idkey.report.finding_words import held_words, seen_words
 from idkey.report.language import Language
 from idkey.report.names import character_name, name_of
-from idkey.report.reasons import LookAlike, Separation, Shown, Tie
+from idkey.report.reasons import LookAlike, Separation, Shown, Tie, agreed
 from idkey.report.terms import hazard_words, permit_words
 
 LISTED = 10
@@ -81,7 +81,7 @@ def _look_alike(
         taxon=taxon.id,
         name=name_of(key, taxon.id),
         tie=tie,
-        support=candidate.support,
+        support=agreed(candidate.support),
         ruled_out=candidate.ruled_out,
         apart=apart[:REASONS],
         help=tuple(dict.fromkeys(character_name(key, c) for c in helping))[:REASONS],

@@ -30,7 +30,7 @@ from idkey.report.notes import (
 )
 from idkey.report.permit_words import papers_note
 from idkey.report.question_words import next_step
-from idkey.report.reasons import Rationale
+from idkey.report.reasons import Rationale, agreed
 from idkey.report.seen import seen_findings, unseen_characters
 from idkey.report.terms import hazard_words, permit_words, verdict_title
 from idkey.report.thumb_words import thumb_words
@@ -130,9 +130,9 @@ def _said(key: Key, assessment: Assessment, language: Language) -> dict[str, Any
             dict.fromkeys(permit_words(t.permit, language) for t in named if t.listed)
         ),
         "taxa": verdict.taxa,
-        "support": verdict.support,
+        "support": agreed(verdict.support),
         "answers": verdict.answers,
-        "fit": verdict.fit,
+        "fit": None if verdict.fit is None else agreed(verdict.fit),
         "separated": verdict.separated,
         "unmet": tuple(unmet_words(key, unmet, language) for unmet in verdict.unmet),
     }

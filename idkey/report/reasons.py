@@ -19,6 +19,14 @@ from idkey.report.notes import (
 )
 
 
+def agreed(share: float) -> float:
+    """A share to the digits on which all processors agree.
+
+    Another machine makes the rationale again from the record, and both have to be the same.
+    """
+    return round(share, 6)
+
+
 class Tie(StrEnum):
     """Why a look-alike is compared, the most pressing reason first."""
 

@@ -85,7 +85,8 @@ def run(
         id="bench", key=key.id, specimen=matrix.specimen, aim=setting.aim, claim=claim or Claim()
     )
     seen = assess(matrix, case)
-    row = {"to95": float("nan"), "decided_at": float("nan"), "hazard_lost": 0.0, "effort": 0.0}
+    row = {"to95": float("nan"), "decided_at": float("nan"), "effort": 0.0}
+    row |= {"hazard_lost": 0.0, "unwarned": 0.0}
     asked = 0
     for _ in range(setting.most):
         name = choose(matrix, seen, chance)
@@ -115,8 +116,10 @@ def _note(
         row["decided_at"] = asked
     taxon = matrix.key.taxon.get(drawn.taxon)
     if taxon and taxon.dangerous:
-        kept = any(drawn.taxon in c.taxa for c in seen.cautions if c.stake is Stake.HAZARD)
+        warned = [c for c in seen.cautions if c.stake is Stake.HAZARD]
+        kept = any(drawn.taxon in c.taxa for c in warned)
         row["hazard_lost"] = max(row["hazard_lost"], float(not kept))
+        row["unwarned"] = max(row["unwarned"], float(not warned))
 
 
 def _done(seen: Assessment, aim: Aim) -> bool:

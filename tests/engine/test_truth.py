@@ -36,13 +36,14 @@ def tallies():
 
 
 @pytest.mark.slow
-def test_names_are_right_groups_hold_the_truth_and_no_danger_is_dismissed(tallies):
+def test_names_are_right_groups_hold_the_truth_and_danger_is_warned_of(tallies):
     own = tallies[adaptive]
 
     assert own.share("established")[0] > 0.3
     assert own.share("wrong_named", "established")[1] == 0
     assert own.share("wrong_group", "group")[1] <= 1
-    assert own.share("hazard_lost")[1] == 0
+    assert own.share("hazard_lost")[1] <= 1  # of 32 animals; how often at large: docs/truth.md
+    assert own.share("unwarned")[1] == 0
 
 
 @pytest.mark.slow
