@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLineEdit,
-    QTextBrowser,
     QVBoxLayout,
     QWidget,
 )
@@ -28,7 +27,7 @@ from idkey.app.parts.filing import Filed, Order, previewed
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.messages import Message
 from idkey.app.parts.scrolling import scrolled
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.report.language import NAMES, language_of
 from idkey.store.record import Papers, Sale
 
@@ -75,10 +74,7 @@ class RationaleDialog(QDialog):
         self.initials = QLineEdit(session.case.by)
         self.folder = QLineEdit(str(folder))
         self.language = self._languages()
-        self.preview = QTextBrowser()
-        self.preview.setFrameShape(QFrame.Shape.NoFrame)
-        self.preview.setAccessibleName(self.tr("What will be written"))
-        self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
+        self.preview = prose_page(self.tr("What will be written"), desk.theme)
         self.said = caption()
         self.write = KeyButton(self.tr("Write PDF and JSON"), "Enter", desk.theme, "main")
         self.write.setDefault(True)

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
-    QTextBrowser,
     QVBoxLayout,
     QWidget,
 )
@@ -21,7 +20,7 @@ from idkey.app.parts.dialog_foot import dialog_foot
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import bullets, paragraph, toned
 from idkey.app.parts.scrolling import scrolled
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.parts.theme import Theme
 from idkey.app.records.work import Detail
 from idkey.model.taxon import Permit
@@ -69,10 +68,7 @@ class PapersDialog(QDialog):
         papers = found.papers or Papers()
         self.number = QLineEdit(self._intake.number)
         self.fields = {name: self._field(name, getattr(papers, name), theme) for name in NAMES}
-        self.missing = QTextBrowser()
-        self.missing.setAccessibleName(self.tr("What is missing"))
-        self.missing.document().setDefaultStyleSheet(page_style(theme))
-        self.missing.document().setIndentWidth(theme.px(16))
+        self.missing = prose_page(self.tr("What is missing"), theme)
         self.save = button(self.tr("Note them"), "main")
         self._lay_out(found)
         self.number.textChanged.connect(self._judge)

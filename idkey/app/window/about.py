@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from html import escape
 from importlib import metadata
 
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from idkey import __version__, places
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.fitting import fit
 from idkey.app.parts.prose import head, paragraph
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.bootstrap import requirement
 
 _NAME = re.compile(r"[A-Za-z0-9._-]+")
@@ -67,10 +67,7 @@ class AboutDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(self.tr("About idkey"))
         fit(self, (desk.theme.px(620), desk.theme.px(560)), parent)
-        self.text = QTextBrowser()
-        self.text.setOpenLinks(False)
-        self.text.setAccessibleName(self.tr("About idkey"))
-        self.text.document().setDefaultStyleSheet(page_style(desk.theme))
+        self.text = prose_page(self.tr("About idkey"), desk.theme)
         self.text.setHtml(f"<body>{self._html()}</body>")
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)

@@ -4,14 +4,14 @@ from dataclasses import replace
 
 from PySide6.QtCore import Qt, QUrl, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QTextBrowser, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.scrolling import scrolled
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.build_options import BuildOptions
 from idkey.app.workshop.build_table import BuildTable
@@ -47,12 +47,8 @@ class BuildPage(LivePage):
         self.verdict = caption(rank="soft")
         self.take = button(self.tr("Take these couplets over"), "main")
         self.take.setAutoDefault(True)  # Enter presses it, outside a dialog too
-        self.preview = QTextBrowser()
-        self.preview.setOpenLinks(False)
+        self.preview = prose_page(self.tr("The built couplets"), desk.theme)
         self.preview.setTextInteractionFlags(READING)
-        self.preview.setAccessibleName(self.tr("The built couplets"))
-        self.preview.setFrameShape(QFrame.Shape.NoFrame)
-        self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
         self._found = QWidget()
         self._sides = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._lay_out()

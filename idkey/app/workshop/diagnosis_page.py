@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListView,
     QPushButton,
-    QTextBrowser,
     QVBoxLayout,
 )
 
@@ -26,7 +25,7 @@ from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.rows import ROW_ROLE, RowsModel
 from idkey.app.parts.segments import Segments
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import page_style, prose_page
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.forms_live import LivePage
@@ -78,10 +77,7 @@ class DiagnosisPage(LivePage):
         )
         self.described = QCheckBox(self.tr("With description"))
         self.described.setChecked(True)
-        self.text = QTextBrowser()
-        self.text.setOpenLinks(False)
-        self.text.setFrameShape(QFrame.Shape.NoFrame)
-        self.text.setAccessibleName(self.tr("Diagnosis and description"))
+        self.text = prose_page(self.tr("Diagnosis and description"), desk.theme)
         self.text.document().setDefaultStyleSheet(_style(desk))
         self.copy = button(self.tr("Copy"))
         self.copy.setToolTip(self.tr("Copy the text of this taxon"))

@@ -9,7 +9,7 @@ from idkey.app.parts.captions import button, caption
 from idkey.app.parts.desk import Desk
 from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.editing import Editing
 from idkey.app.workshop.forms_live import LivePage
@@ -50,8 +50,8 @@ class ImpactPage(LivePage):
         self.stop = button(self.tr("Stop"), "link")
         self.stop.hide()
         self.running = caption(rank="small")
-        self.changes = _browser(self.tr("What changed"), desk)
-        self.effects = _browser(self.tr("What the changes do"), desk)
+        self.changes = prose_page(self.tr("What changed"), desk.theme)
+        self.effects = prose_page(self.tr("What the changes do"), desk.theme)
         self._panes = QWidget()
         self._told = self._cases_told = ""
         self._lay_out()
@@ -193,16 +193,6 @@ def reruns(store: Store, old: Key, new: Key, tick: Tick) -> Reruns:  # on a pool
         tick(done, total)
 
     return Reruns(tuple(case_impacts(store, old, new, counted)), looked)
-
-
-def _browser(title: str, desk: Desk) -> QTextBrowser:
-    made = QTextBrowser()
-    made.setOpenLinks(False)
-    made.setFrameShape(QFrame.Shape.NoFrame)
-    made.setAccessibleName(title)
-    made.document().setDefaultStyleSheet(page_style(desk.theme))
-    made.document().setIndentWidth(desk.theme.px(18))
-    return made
 
 
 def _card(part: QTextBrowser) -> QFrame:

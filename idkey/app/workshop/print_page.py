@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFrame,
     QPushButton,
-    QTextBrowser,
     QVBoxLayout,
 )
 
@@ -22,7 +21,7 @@ from idkey.app.parts.jobs import Tick
 from idkey.app.parts.messages import message_for
 from idkey.app.parts.rendering import on_plate
 from idkey.app.parts.segments import Segments
-from idkey.app.parts.sheet import page_style
+from idkey.app.parts.sheet import prose_page
 from idkey.app.records.latest import Latest
 from idkey.app.workshop.couplet_preview import READING, preview_html
 from idkey.app.workshop.editing import Editing
@@ -55,12 +54,8 @@ class PrintPage(LivePage):
         self.figures.setChecked(True)
         self.saves = {form: button(self._save_title(form)) for form in Form}
         self.said = caption(rank="small")
-        self.preview = QTextBrowser()
-        self.preview.setOpenLinks(False)
+        self.preview = prose_page(self.tr("The printed key"), desk.theme)
         self.preview.setTextInteractionFlags(READING)
-        self.preview.setFrameShape(QFrame.Shape.NoFrame)
-        self.preview.setAccessibleName(self.tr("The printed key"))
-        self.preview.document().setDefaultStyleSheet(page_style(desk.theme))
         self._lay_out()
         self.layout_choice.chosen.connect(self._on_wanted)
         self.figures.toggled.connect(self._on_wanted)
