@@ -15,7 +15,8 @@ NET = 2
 FAINT = 1e-4
 """Odds against the leader, with a flat prior and on characters both are scored for, that it
 must be under besides. With either condition alone 0.2 to 0.8 % of dangerous animals lost their
-caution at some step in simulation, with both none of 1,500 did (docs/truth.md)."""
+caution at some step in simulation; with both one of some 4,500 did, for one step and while
+another danger kept the caution up (docs/truth.md)."""
 
 MOST = 0.9
 """Support from which a danger or a permit is called likely, not only possible."""

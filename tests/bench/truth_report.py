@@ -291,6 +291,7 @@ def _native_lines(found: dict[str, Tally]) -> list[str]:
         f"| groups without the truth | {percent(own, 'wrong_group', 'group')} | <= 0.5 % |",
         f"| called outside the key | {percent(own, 'outside')} | |",
         f"| danger dismissed at any step | {percent(own, 'hazard_lost', 'dangerous')} | <= 0.1 % |",
+        f"| no caution at all at any step | {percent(own, 'unwarned', 'dangerous')} | <= 0.1 % |",
         f"| calibration error (ECE) | {ece:.4f} | <= 0.02 |",
         f"| Brier score | {brier:.4f} | |",
         f"| questions, mean | {own.mean('asked'):.2f} | |",
