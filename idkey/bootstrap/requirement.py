@@ -1,5 +1,6 @@
 """What the program needs from others, and what the running Python has of it."""
 
+import csv
 import re
 import tomllib
 from importlib import metadata
@@ -56,12 +57,15 @@ def damaged() -> tuple[str, ...]:
     return tuple(
         distribution.name
         for distribution in metadata.distributions()
-        if any(
-            not Path(str(file.locate())).exists()
-            for file in distribution.files or ()
-            if file.suffix != ".pyc"
-        )
+        if any(not Path(str(distribution.locate_file(file))).exists() for file in _of(distribution))
     )
+
+
+def _of(distribution: metadata.Distribution) -> list[str]:
+    """Files it was installed with; `Distribution.files` lists from 3.12 on only those left."""
+    record = distribution.read_text("RECORD") or ""
+    names = [row[0] for row in csv.reader(record.splitlines()) if row]
+    return [name for name in names if not name.endswith(".pyc")]
 
 
 def _met(line: str) -> bool:

@@ -7,6 +7,7 @@ import json
 import re
 import sys
 from dataclasses import is_dataclass
+from inspect import cleandoc
 from pathlib import Path
 from typing import Any
 
@@ -19,7 +20,7 @@ from idkey.report.rationale import DIGEST
 
 FILE = "rationale.schema.json"
 
-_ATTRIBUTE = re.compile(r"^ {8}(\w+): (.+(?:\n {12}.+)*)", re.MULTILINE)
+_ATTRIBUTE = re.compile(r"^ {4}(\w+): (.+(?:\n {8}.+)*)", re.MULTILINE)
 
 
 def rationale_schema() -> str:
@@ -48,7 +49,7 @@ def rationale_schema() -> str:
 
 def _attributes(kind: type) -> dict[str, str]:
     """Words per field, out of the "Attributes" section of a docstring."""
-    _, _, section = (kind.__doc__ or "").partition("Attributes:\n")
+    _, _, section = cleandoc(kind.__doc__ or "").partition("Attributes:\n")
     return {name: " ".join(words.split()) for name, words in _ATTRIBUTE.findall(section)}
 
 
