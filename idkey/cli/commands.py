@@ -2,6 +2,7 @@
 
 import json
 import sys
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -23,6 +24,7 @@ from idkey.engine.labels import label_entry, match_labels
 from idkey.errors import IdKeyError
 from idkey.formats.folder import check_key
 from idkey.formats.problem import KeyProblems, Severity
+from idkey.report.language import CODES
 from idkey.report.text import verdict_text
 from idkey.report.words import covers_words, mixup_warning, why_question
 
@@ -74,9 +76,12 @@ def questions(everything: bool, **said: Any) -> int:
 @case_options
 @click.option("--out", required=True, type=click.Path(dir_okay=False, path_type=Path),
               metavar="FILE.pdf", help="Where to write; the JSON lands beside it.")  # fmt: skip
-def rationale(out: Path, **said: Any) -> int:
+@click.option("--language", type=click.Choice(CODES),
+              help="Of the document; without it that of the case, or else English.")  # fmt: skip
+def rationale(out: Path, language: str | None, **said: Any) -> int:
     """Write the reasons down: FILE.pdf, and the same as JSON in FILE.json."""
     key, case = described(CaseArguments(**said))
+    case = replace(case, language=language or case.language)
     for file in file_rationale(key, judged(key, case), out):
         click.echo(f"wrote {file}")
     return DONE

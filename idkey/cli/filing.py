@@ -5,6 +5,7 @@ from pathlib import Path
 from idkey.cli.judging import Judgement
 from idkey.errors import IdKeyError
 from idkey.model.key import Key
+from idkey.report.language import CODES, language_of
 from idkey.report.pdf import write_pdf
 from idkey.report.rationale import rationale, rationale_json
 
@@ -23,7 +24,8 @@ def file_rationale(key: Key, judgement: Judgement, pdf: Path) -> tuple[Path, Pat
     Raises:
         IdKeyError: They cannot be written.
     """
-    found = rationale(key, judgement.assessment)
+    spoken = language_of(judgement.assessment.case, CODES[0])
+    found = rationale(key, judgement.assessment, language=spoken)
     data = pdf.with_suffix(".json")
     write_pdf(pdf, found)
     try:

@@ -168,6 +168,19 @@ def test_a_rationale_is_written_twice_and_can_be_taken_up_again(
     assert len(told["case"]["findings"]) == len(HETEROMETRUS)
 
 
+def test_a_rationale_is_written_in_another_language_and_goes_on_in_it(tmp_path: Path):
+    first, second = tmp_path / "first.pdf", tmp_path / "second.pdf"
+    said = [*SCORPIONS, "--label", "Emperor scorpion", *HETEROMETRUS]
+
+    assert main(["rationale", "--out", str(first), "--language", "de", *said]) == 0
+    data = str(first.with_suffix(".json"))
+    assert main(["rationale", "--out", str(second), "--case", data]) == 0
+
+    for file in (first, second):
+        assert "Etikett widerlegt" in PdfReader(file).pages[0].extract_text()
+        assert json.loads(file.with_suffix(".json").read_text("utf-8"))["case"]["language"] == "de"
+
+
 def test_a_case_that_is_no_json_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
     file = tmp_path / "case.json"
     file.write_text("{", "utf-8")
