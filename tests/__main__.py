@@ -18,8 +18,9 @@ by two processes at a time.
   --help          print this; for pytest's own help: python3 -m tests --pytest-help
 """
 
-ALL = ["-n", "2", "--dist", "loadfile"]
-"""Whole suite: a file stays in one process, so that what its tests share is made once."""
+ALL = ["-n", "2", "--dist", "loadfile", "--max-worker-restart", "0"]
+"""Whole suite: a file stays in one process, so that what its tests share is made once. A process
+that ended is not replaced: the one that takes its place may wait for ever."""
 
 
 def main() -> int:
