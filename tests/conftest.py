@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+os.environ |= {"LC_ALL": "C.UTF-8", "LANGUAGE": "en"}  # whatever the system of the person speaks
 
 settings.register_profile("desk", deadline=None)
 settings.register_profile("ci", deadline=None, derandomize=True)
