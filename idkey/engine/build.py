@@ -12,7 +12,7 @@ from idkey.engine.grower import AHEAD_KEY, Grower, Tick, effort_of, grow, silent
 from idkey.engine.matrix import Matrix
 from idkey.engine.opening import Below, kept, spliced, stubs
 from idkey.engine.splits import splits
-from idkey.engine.tree import DIGITS, Cost, Ground, Pool, Tree, Weights, cost, leaves, pruned
+from idkey.engine.tree import Cost, Ground, Pool, Tree, Weights, cost, leaves, pruned
 from idkey.engine.walk import reachable
 from idkey.model.couplet import Couplet
 
@@ -122,7 +122,7 @@ class Field:
         return min(grown, key=self._length if self._short else self._effort)
 
     def _effort(self, tree: Tree) -> float:
-        return round(effort_of(tree, self.ground), DIGITS)
+        return effort_of(tree, self.ground)
 
     def _length(self, tree: Tree) -> tuple[int, float]:
         return couplet_count(tree), self._effort(tree)

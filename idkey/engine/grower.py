@@ -83,9 +83,7 @@ def grow(
     if search.exact:
         return found, True
     thrifty = [] if ground.clean else [Grower(ground, thrift=1.0, tick=tick).tree(pool)]
-    return min(
-        [found, plain, *thrifty], key=lambda tree: round(effort_of(tree, ground), DIGITS)
-    ), False
+    return min([found, plain, *thrifty], key=lambda tree: effort_of(tree, ground)), False
 
 
 def whole_pool(weights: Weights) -> Pool:
@@ -280,10 +278,14 @@ def _name(pool: Pool) -> tuple[object, ...]:
 
 
 def effort_of(tree: Tree, ground: Ground) -> float:
-    """Effort spent below the root of `tree`, weighted by how many come that way."""
+    """Effort spent below the root of `tree`, weighted by how many come that way; rounded."""
+    return round(_effort(tree, ground), DIGITS)
+
+
+def _effort(tree: Tree, ground: Ground) -> float:
     if isinstance(tree, Leaf):
         return 0.0
-    below = sum(effort_of(part, ground) for _, part in tree.branches)
+    below = sum(_effort(part, ground) for _, part in tree.branches)
     return float(ground.splits.effort[tree.division]) * _weight(tree) + below
 
 

@@ -20,6 +20,7 @@ from idkey.engine.partition import (
     unmet,
 )
 from idkey.engine.result import Caution, Level, OpenName, Stake, Unmet, Verdict, VerdictKind
+from idkey.engine.weighing import RATIO
 from idkey.model.case import Case
 from idkey.model.label import Label
 from idkey.model.taxon import Danger, Taxon
@@ -206,6 +207,6 @@ def _against_claim(held: Grounds, label: Label | None) -> tuple[str, ...]:
         apart = held.apart.get(one.group)
         if apart is not None and one.counts:
             ratio = one.likelihood[held.leader] / one.likelihood[:-1][covered]
-            found[one.finding.character] = int((ratio >= 5).sum())
+            found[one.finding.character] = int((ratio >= RATIO).sum())
     ranked = sorted(found.items(), key=lambda item: -item[1])
     return tuple(character for character, count in ranked if count)

@@ -13,11 +13,9 @@ from idkey.model.case import Case
 
 Prior = Mapping[str, float]
 
-RATIO = 5.0
-"""A finding separates two taxa when it is at least this much likelier under one of them."""
-
-_FAR = RATIO * (1 - 1e-9)
-"""The same, met by what is that much but for rounding."""
+RATIO = 5.0 * (1 - 1e-9)
+"""A finding separates two taxa when it is at least this much likelier under one of them: five
+times, or what is that but for rounding."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -125,7 +123,7 @@ def _apart(matrix: Matrix, weighing: Weighing, row: int, *, against: bool) -> di
         if not one.counts or not matrix.whole[row, one.number]:
             continue
         ratio = one.likelihood[row] / one.likelihood[:-1]
-        far = (ratio <= 1 / _FAR) if against else (ratio >= _FAR)
+        far = (ratio <= 1 / RATIO) if against else (ratio >= RATIO)
         apart = matrix.whole_by[one.number] & far
         if apart.any():
             groups[one.group] = groups.get(one.group, np.zeros_like(apart)) | apart
