@@ -73,12 +73,18 @@ def weigh(matrix: Matrix, case: Case, prior: Prior | None = None) -> Weighing:
     # Rounded, so that equals are equal on every processor, and the first of them leads.
     log = np.round(log, 9)
     support = np.exp(log - log.max())
-    support = np.round(support / support.sum(), 12)
+    support = _rounded(support / support.sum())
     ruled_out = (firm > case.tolerance) | (firm + soft > case.tolerance + 1)
     order = np.lexsort((-log[:-1], np.where(ruled_out, firm + soft, 0), ruled_out))
     return Weighing(
         evidence=found, support=support, firm=firm, soft=soft, ruled_out=ruled_out, order=order
     )
+
+
+def _rounded(shares: Array) -> Array:
+    """Shares that others may equal, to twelve digits: none becomes nothing, none becomes all."""
+    digits, exponent = np.frexp(shares)
+    return np.where(shares < 0.5, np.ldexp(np.round(digits, 12), exponent), shares)
 
 
 def prior_shares(matrix: Matrix, prior: Prior | None) -> Array:

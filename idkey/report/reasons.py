@@ -23,8 +23,9 @@ def agreed(share: float) -> float:
     """A share to the digits on which all processors agree.
 
     Another machine makes the rationale again from the record, and both have to be the same.
+    What is next to nothing does not become nothing, nor what is next to all become all.
     """
-    return round(share, 6)
+    return min(max(round(share, 9), 1e-9), 1 - 1e-9)
 
 
 class Tie(StrEnum):

@@ -55,6 +55,16 @@ def seen(count: int, state: str = "x", label: str = "", **more) -> Case:
     return Case(id="1", key="small", claim=claim, findings=findings, **more)
 
 
+def test_findings_without_end_leave_no_taxon_at_nothing_and_none_at_all():
+    names = tuple(f"c{n}" for n in range(40))
+    rows = {"mild": dict.fromkeys(names, "x"), "wild": dict.fromkeys(names, "y")}
+    key = key_of([states_character(n, ("x", "y")) for n in names], rows)
+    seen = tuple(Finding(character=n, states=("x",)) for n in names[:14])
+    first, last = assess(compile_key(key), Case(id="1", key=key.id, findings=seen)).lineup
+
+    assert 0 < last.support < 1e-12 < 0.5 < first.support < 1
+
+
 def test_before_any_finding_every_danger_and_permit_is_possible(matrix):
     cautions = assess(matrix, seen(0)).cautions
 

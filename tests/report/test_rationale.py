@@ -9,10 +9,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from idkey.engine.assess import assess
+from idkey.engine.compile import compiled
 from idkey.engine.result import VerdictKind
+from idkey.engine.sample import SAMPLE_KEY, sample_case
 from idkey.errors import IdKeyError
+from idkey.formats.folder import read_key
 from idkey.model.case import Case, Finding
 from idkey.model.character import Look, Sex, Stage
+from idkey.places import keys_folder
+from idkey.report.language import ENGLISH
 from idkey.report.rationale import (
     DIGEST,
     rationale,
@@ -21,7 +27,7 @@ from idkey.report.rationale import (
     rationale_json,
 )
 from idkey.report.rationale_schema import FILE, rationale_schema
-from idkey.report.reasons import Rationale, Tie, Unseen
+from idkey.report.reasons import Rationale, Tie, Unseen, agreed
 from idkey.store.record import Revision, Sale
 from tests.report.specimens import KEY, STATES, case, judged
 
@@ -95,6 +101,25 @@ def test_each_field_of_the_schema_is_explained():
     silent = [name for name, field in schema["properties"].items() if not field.get("description")]
 
     assert silent == []
+
+
+@given(st.floats(0, 1))
+def test_no_share_of_a_document_claims_nothing_or_all(share: float):
+    held = agreed(share)
+
+    assert 0 < held < 1
+    assert abs(held - share) <= 1e-9
+    assert ENGLISH.share(held) not in ("0 %", "100 %")
+
+
+def test_a_look_alike_that_is_far_behind_is_not_said_to_be_impossible():
+    key = read_key(keys_folder() / SAMPLE_KEY)
+    sample = sample_case(key)
+    found = rationale(key, assess(compiled(key, sample.specimen, sample.care), sample))
+    alike = {one.taxon: one.support for one in found.look_alikes}
+
+    assert alike["pandinus_imperator"] < 1e-6
+    assert {ENGLISH.share(share) for share in alike.values()}.isdisjoint({"0 %", "100 %"})
 
 
 def test_what_is_for_the_shop_alone_stays_out():
